@@ -1,0 +1,35 @@
+import { createHash } from 'node:crypto';
+import type { Command } from '@/app/_server/act';
+import { err, ok } from '@/shared/result/result';
+
+export type SetUp = { name: string; timeZone: string; units: 'metric' | 'imperial'; currency: string };
+
+/** Begins an empty book. Refused when there is one already. */
+export const setUpBook: Command<SetUp, { name: string }> = (book, by, input) =>
+  book.write(async (tx) => {
+    if (await tx.book.findUnique({ where: { id: 1 }, select: { id: true } })) return err({ code: 'book-already-there' });
+    const answer = { name: input.name };
+    await tx.book.create({
+      data: {
+        id: 1,
+        ...input,
+        dateOrder: input.units === 'imperial' ? 'month-first' : 'day-first',
+        revision: 1,
+        createdAt: by.now,
+      },
+    });
+    await tx.entry.create({
+      data: {
+        id: 1,
+        key: by.key,
+        request: createHash('sha256').update(JSON.stringify(input)).digest('hex'),
+        kind: 'book-begun',
+        happenedAt: by.now,
+        writtenAt: by.now,
+        who: by.who.who,
+        device: by.who.device,
+        answer: JSON.stringify(answer),
+      },
+    });
+    return ok({ answer, replayed: false });
+  });

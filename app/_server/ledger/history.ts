@@ -1,0 +1,158 @@
+import type { OpenBook } from '@/prisma/open-book';
+import type { VerdictWord } from '@/shared/shelf-life/types/verdict';
+import type { StockUnit } from '@/shared/units/stock-unit';
+
+/** One line of a movement, ready to be said. */
+export type HistoryMovement = {
+  label: string | null;
+  stockKind: string;
+  unit: StockUnit | null;
+  quantityDelta: number;
+  placeFrom: string | null;
+  placeTo: string | null;
+  conditionFrom: string;
+  conditionTo: string;
+  holdFrom: string;
+  holdTo: string;
+  jobFrom: string | null;
+  jobTo: string | null;
+  openedFrom: string | null;
+  openedTo: string | null;
+};
+
+/** One entry of the book, ready to be shown. */
+export type HistoryEntry = {
+  id: number;
+  kind: string;
+  /** ISO 8601 instants. */
+  happenedAt: string;
+  writtenAt: string;
+  who: string;
+  device: string;
+  why: string;
+  reference: string;
+  verdict: VerdictWord | null;
+  overridden: { madeOn: string; note: string } | null;
+  job: { id: number; name: string } | null;
+  product: string | null;
+  place: string | null;
+  /** The entry this one undoes. */
+  reverses: number | null;
+  /** The entry that undid this one. */
+  reversedBy: number | null;
+  canReverse: boolean;
+  movements: HistoryMovement[];
+  photos: string[];
+};
+
+/** Which entries: those of a thing, a lot with its containers, a product, a place, a job, or all of the book. */
+export type HistoryOf = { stockId?: number; lotId?: number; productId?: number; placeId?: number; jobId?: number };
+
+const PAGE = 30;
+
+/** Entries, newest first, a page at a time: `before` is the id of the last one seen. */
+export async function history(
+  book: OpenBook,
+  of: HistoryOf,
+  before?: number,
+): Promise<{ entries: HistoryEntry[]; more: boolean }> {
+  const rows = await book.read.entry.findMany({
+    where: { AND: [await entriesOf(book, of, before), before === undefined ? {} : { id: { lt: before } }] },
+    orderBy: { id: 'desc' },
+    take: PAGE + 1,
+    select: {
+      id: true,
+      kind: true,
+      happenedAt: true,
+      writtenAt: true,
+      who: true,
+      device: true,
+      why: true,
+      reference: true,
+      verdict: true,
+      reversesId: true,
+      reversedBy: { select: { id: true } },
+      job: { select: { id: true, name: true } },
+      product: { select: { name: true } },
+      place: { select: { name: true } },
+      overrideInspection: { select: { madeOn: true, note: true } },
+      photos: { select: { file: true } },
+      movements: {
+        orderBy: { id: 'asc' },
+        take: 50,
+        select: {
+          quantityDelta: true,
+          conditionFrom: true,
+          conditionTo: true,
+          holdFrom: true,
+          holdTo: true,
+          openedFrom: true,
+          openedTo: true,
+          placeFrom: { select: { name: true } },
+          placeTo: { select: { name: true } },
+          jobFrom: { select: { name: true } },
+          jobTo: { select: { name: true } },
+          stock: {
+            select: { label: true, kind: true, container: { select: { product: { select: { unit: true } } } } },
+          },
+        },
+      },
+    },
+  });
+  const entries = rows.slice(0, PAGE).map((row): HistoryEntry => ({
+    id: row.id,
+    kind: row.kind,
+    happenedAt: row.happenedAt.toISOString(),
+    writtenAt: row.writtenAt.toISOString(),
+    who: row.who,
+    device: row.device,
+    why: row.why,
+    reference: row.reference,
+    verdict: row.verdict as VerdictWord | null,
+    overridden: row.overrideInspection,
+    job: row.job,
+    product: row.product?.name ?? null,
+    place: row.place?.name ?? null,
+    reverses: row.reversesId,
+    reversedBy: row.reversedBy?.id ?? null,
+    canReverse: row.reversedBy === null && row.movements.length > 0,
+    movements: row.movements.map((line) => ({
+      label: line.stock.label,
+      stockKind: line.stock.kind,
+      unit: (line.stock.container?.product.unit ?? (line.stock.kind === 'piece' ? 'piece' : null)) as StockUnit | null,
+      quantityDelta: Number(line.quantityDelta),
+      placeFrom: line.placeFrom?.name ?? null,
+      placeTo: line.placeTo?.name ?? null,
+      conditionFrom: line.conditionFrom,
+      conditionTo: line.conditionTo,
+      holdFrom: line.holdFrom,
+      holdTo: line.holdTo,
+      jobFrom: line.jobFrom?.name ?? null,
+      jobTo: line.jobTo?.name ?? null,
+      openedFrom: line.openedFrom,
+      openedTo: line.openedTo,
+    })),
+    photos: row.photos.map((photo) => photo.file),
+  }));
+  return { entries, more: rows.length > PAGE };
+}
+
+async function entriesOf(book: OpenBook, of: HistoryOf, before: number | undefined) {
+  if (of.productId !== undefined) return { productId: of.productId };
+  if (of.placeId !== undefined) return { placeId: of.placeId };
+  if (of.jobId !== undefined) return { jobId: of.jobId };
+  const things = of.stockId === undefined ? [] : [of.stockId];
+  if (of.lotId !== undefined) {
+    const containers = await book.read.container.findMany({ where: { lotId: of.lotId }, select: { stockId: true } });
+    things.push(of.lotId, ...containers.map((each) => each.stockId));
+  }
+  if (things.length === 0) return {};
+  const moved = await book.read.movement.findMany({
+    where: { stockId: { in: things }, ...(before === undefined ? {} : { entryId: { lt: before } }) },
+    orderBy: { id: 'desc' },
+    distinct: ['entryId'],
+    take: PAGE + 1,
+    select: { entryId: true },
+  });
+  return { OR: [{ id: { in: moved.map((row) => row.entryId) } }, { stockId: { in: things } }] };
+}

@@ -1,0 +1,107 @@
+import { balanceOf, stockSelect } from '@/app/_server/ledger/balance-of';
+import type { WriteTransaction } from '@/prisma/open-book';
+import { type Balance, emptyBalance, type StockKind } from '@/shared/ledger/balance';
+import { differingFields } from '@/shared/ledger/differing-fields';
+import { followMovement } from '@/shared/ledger/follow-movement';
+import { parseOwnLabel } from '@/shared/scan-codes/parse-own-label';
+
+/** One rule that a book breaks, and where. */
+export type Difference = { rule: string; where: string; says: string };
+
+export type Proof = { entries: number; movements: number; things: number; differences: Difference[] };
+
+type Reader = Pick<WriteTransaction, 'book' | 'entry' | 'movement' | 'stock' | 'container' | 'code' | '$queryRawUnsafe'>;
+
+const PAGE = 5000;
+
+/**
+ * Checks every rule on a book and names what differs: balances equal the fold of their movements, every movement starts
+ * where the last one ended, entries are numbered without gaps, reversals are exact opposites, labels check, references
+ * hold, and the database's own integrity check passes. Reads only.
+ */
+export async function proveBook(tx: Reader): Promise<Proof> {
+  const differences: Difference[] = [];
+  const found = (rule: string, where: string, says: string) => differences.push({ rule, where, says });
+  const integrity = await tx.$queryRawUnsafe<{ integrity_check: string }[]>('PRAGMA integrity_check');
+  for (const row of integrity) if (row.integrity_check !== 'ok') found('database-integrity', 'database', row.integrity_check);
+  const keys = await tx.$queryRawUnsafe<{ table: string; rowid: bigint }[]>('PRAGMA foreign_key_check');
+  for (const row of keys) found('references-hold', `${row.table} ${row.rowid}`, 'points to something that is not there');
+
+  const head = await tx.book.findUnique({ where: { id: 1 }, select: { revision: true } });
+  const entries = await tx.entry.count();
+  const last = await tx.entry.aggregate({ _max: { id: true } });
+  if (head && (head.revision !== entries || (last._max.id ?? 0) !== entries)) {
+    found('entries-without-gaps', 'book', `${entries} entries, numbered to ${last._max.id ?? 0}, revision ${head.revision}`);
+  }
+
+  const movements = await tx.movement.count();
+  let things = 0;
+  for (let after = 0; ; ) {
+    const rows = await tx.stock.findMany({
+      where: { id: { gt: after } },
+      orderBy: { id: 'asc' },
+      take: PAGE,
+      select: { id: true, label: true, lastMovementId: true, ...stockSelect },
+    });
+    const lastRow = rows.at(-1);
+    if (!lastRow) break;
+    const lines = await tx.movement.findMany({
+      where: { stockId: { gt: after, lte: lastRow.id } },
+      orderBy: [{ stockId: 'asc' }, { id: 'asc' }],
+    });
+    let line = 0;
+    for (const row of rows) {
+      const where = row.label ?? `thing ${row.id}`;
+      let balance: Balance = emptyBalance(row.kind as StockKind);
+      let lastId = 0;
+      for (let movement = lines[line]; movement && movement.stockId === row.id; movement = lines[line]) {
+        const next = followMovement(balance, { ...movement, quantityDelta: Number(movement.quantityDelta) });
+        if (next.ok) balance = next.value;
+        else found('movements-follow', where, `movement ${movement.id}: ${JSON.stringify(next.error)}`);
+        lastId = movement.id;
+        line += 1;
+      }
+      const kept = balanceOf(row);
+      for (const field of differingFields(kept, balance)) {
+        found('balance-equals-ledger', where, `${field} is kept as ${kept[field]}, the ledger says ${balance[field]}`);
+      }
+      if (row.lastMovementId !== lastId) {
+        found('balance-equals-ledger', where, `last movement is kept as ${row.lastMovementId}, the ledger says ${lastId}`);
+      }
+      if (row.label !== null && !parseOwnLabel(row.label).ok) found('labels-check', where, 'the label does not check');
+    }
+    things += rows.length;
+    after = lastRow.id;
+  }
+  await proveReversals(tx, found);
+  return { entries, movements, things, differences };
+}
+
+async function proveReversals(
+  tx: Reader,
+  found: (rule: string, where: string, says: string) => void,
+): Promise<void> {
+  const rows = await tx.movement.findMany({
+    where: { reversesId: { not: null } },
+    include: { reverses: true, entry: { select: { reversesId: true } } },
+  });
+  for (const { reverses: undone, ...row } of rows) {
+    if (!undone) continue;
+    const exact =
+      undone.stockId === row.stockId && undone.quantityDelta === -row.quantityDelta && undone.entryId === row.entry.reversesId;
+    if (!exact) found('reversals-are-opposites', `movement ${row.id}`, `is not the opposite of movement ${undone.id}`);
+  }
+  const halves = await tx.entry.findMany({
+    where: { reversesId: { not: null } },
+    select: {
+      id: true,
+      _count: { select: { movements: true } },
+      reverses: { select: { _count: { select: { movements: true } } } },
+    },
+  });
+  for (const each of halves) {
+    if (each._count.movements !== each.reverses?._count.movements) {
+      found('reversals-are-whole', `entry ${each.id}`, 'undoes only a part of what it reverses');
+    }
+  }
+}

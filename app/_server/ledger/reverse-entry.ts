@@ -1,0 +1,43 @@
+import type { Command } from '@/app/_server/act';
+import { balanceOf, stockSelect } from '@/app/_server/ledger/balance-of';
+import { writeEntry } from '@/app/_server/ledger/write-entry';
+import { reverseMovement } from '@/shared/ledger/reverse-movement';
+import { err, ok } from '@/shared/result/result';
+
+/** Puts an entry right by writing its opposite: every movement of it undone, once, or nothing. */
+export const reverseEntry: Command<{ entryId: number; why: string }, { entryId: number }> = (book, by, input) =>
+  writeEntry(book, { ...by, kind: 'reversed', request: input }, async (pen) => {
+    const entry = await pen.tx.entry.findUnique({
+      where: { id: input.entryId },
+      select: {
+        kind: true,
+        jobId: true,
+        productId: true,
+        placeId: true,
+        reversedBy: { select: { id: true } },
+        movements: { orderBy: { id: 'desc' } },
+      },
+    });
+    if (!entry) return err({ code: 'not-found' });
+    if (entry.reversedBy) return err({ code: 'already-reversed', facts: { entry: entry.reversedBy.id } });
+    if (entry.movements.length === 0) return err({ code: 'nothing-to-reverse' });
+    const why = input.why.trim();
+    if (why === '') return err({ code: 'reason-needed', field: 'why' });
+    const answer = { entryId: input.entryId };
+    await pen.enter(
+      { reversesId: input.entryId, why, jobId: entry.jobId, productId: entry.productId, placeId: entry.placeId },
+      answer,
+    );
+    for (const movement of entry.movements) {
+      const row = await pen.tx.stock.findUniqueOrThrow({
+        where: { id: movement.stockId },
+        select: { ...stockSelect, label: true },
+      });
+      const facts = { label: row.label };
+      const change = reverseMovement(balanceOf(row), { ...movement, quantityDelta: Number(movement.quantityDelta) });
+      if (!change.ok) return err({ code: 'changed-since', facts: { ...facts, field: change.error.field } });
+      const moved = await pen.move(movement.stockId, change.value, movement.id);
+      if (!moved.ok) return moved.error.code === 'below-zero' ? err({ code: 'used-since', facts }) : moved;
+    }
+    return ok(answer);
+  });

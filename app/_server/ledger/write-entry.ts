@@ -1,0 +1,178 @@
+import { createHash } from 'node:crypto';
+import type { Who } from '@/app/_server/who/who';
+import type { Refusal } from '@/app/_server/refusal';
+import { applyChange } from '@/shared/ledger/apply-change';
+import type { Balance } from '@/shared/ledger/balance';
+import type { Change } from '@/shared/ledger/movement';
+import { err, ok, type Result, unwrap } from '@/shared/result/result';
+import { mintOwnLabel } from '@/shared/scan-codes/mint-own-label';
+import type { OwnLabelKind } from '@/shared/scan-codes/own-label';
+import type { OpenBook, WriteTransaction } from '@/prisma/open-book';
+import { balanceOf, stockSelect } from '@/app/_server/ledger/balance-of';
+
+/** One act somebody asks for. The key comes from the asker: the same key answers the first result. */
+export type Act = {
+  key: string;
+  kind: string;
+  who: Who;
+  /** The input as given; a key used again with another request is refused. */
+  request: unknown;
+  now: Date;
+  /** When it happened, where that is not now. */
+  happenedAt?: Date;
+};
+
+type EntryFields = {
+  why?: string;
+  reference?: string;
+  jobId?: number | null;
+  productId?: number | null;
+  placeId?: number | null;
+  /** The thing it is about, where nothing of it moves. */
+  stockId?: number;
+  verdict?: string;
+  verdictJson?: string;
+  overrideInspectionId?: number;
+  reversesId?: number;
+};
+
+/** What a command writes with. It holds the book's pen: no other writer comes between. */
+export type Pen = {
+  tx: WriteTransaction;
+  now: Date;
+  book: { timeZone: string; currency: string; units: string; name: string };
+  /** The number this entry will have. */
+  entryId: number;
+  /** A label never given before. */
+  mintLabel: (kind: OwnLabelKind) => Promise<string>;
+  /** Writes the entry. Once, before its movements; the answer is what a replay of the key will get. */
+  enter: (fields: EntryFields, answer: unknown) => Promise<void>;
+  /** Writes one movement and the balance after it. */
+  move: (stockId: number, change: Change, reversesId?: number) => Promise<Result<Balance, Refusal>>;
+};
+
+export type Written<A> = { answer: A; replayed: boolean };
+
+class RolledBack extends Error {
+  constructor(readonly outcome: Result<Written<never>, Refusal> | { replay: string }) {
+    super('rolled back');
+  }
+}
+
+/**
+ * Writes one entry with its movements, all or nothing.
+ * The pen is taken first, by raising the book's revision: writers queue behind that row on any database, so whatever
+ * `work` reads through `pen.tx` stays true until it commits.
+ */
+export async function writeEntry<A>(
+  book: OpenBook,
+  act: Act,
+  work: (pen: Pen) => Promise<Result<A, Refusal>>,
+): Promise<Result<Written<A>, Refusal>> {
+  const request = createHash('sha256').update(JSON.stringify(act.request)).digest('hex');
+  try {
+    return await book.write(async (tx) => {
+      const head = await takePen(tx);
+      if (!head) throw new RolledBack(err({ code: 'no-book-yet' }));
+      const earlier = await tx.entry.findUnique({
+        where: { key: act.key },
+        select: { request: true, kind: true, answer: true },
+      });
+      if (earlier) {
+        if (earlier.request !== request || earlier.kind !== act.kind) {
+          throw new RolledBack(err({ code: 'key-used-for-something-else' }));
+        }
+        throw new RolledBack({ replay: earlier.answer });
+      }
+      const result = await work(penFor(tx, act, request, head));
+      if (!result.ok) throw new RolledBack(result);
+      return ok({ answer: result.value, replayed: false });
+    });
+  } catch (error) {
+    if (!(error instanceof RolledBack)) throw error;
+    if ('replay' in error.outcome) return ok({ answer: JSON.parse(error.outcome.replay) as A, replayed: true });
+    return error.outcome;
+  }
+}
+
+type Head = { revision: number; labelSerial: number; timeZone: string; currency: string; units: string; name: string };
+
+async function takePen(tx: WriteTransaction): Promise<Head | undefined> {
+  const [head] = await tx.book.updateManyAndReturn({
+    where: { id: 1 },
+    data: { revision: { increment: 1 } },
+    select: { revision: true, labelSerial: true, timeZone: true, currency: true, units: true, name: true },
+  });
+  return head;
+}
+
+function penFor(tx: WriteTransaction, act: Act, request: string, head: Head): Pen {
+  let line = 0;
+  let serial = head.labelSerial;
+  const entryId = head.revision;
+  return {
+    tx,
+    now: act.now,
+    book: head,
+    entryId,
+    async mintLabel(kind) {
+      const { code } = unwrap(mintOwnLabel(kind, serial));
+      serial += 1;
+      await tx.book.update({ where: { id: 1 }, data: { labelSerial: serial }, select: { id: true } });
+      return code;
+    },
+    async enter(fields, answer) {
+      await tx.entry.create({
+        data: {
+          id: entryId,
+          key: act.key,
+          request,
+          kind: act.kind,
+          happenedAt: act.happenedAt ?? act.now,
+          writtenAt: act.now,
+          who: act.who.who,
+          device: act.who.device,
+          answer: JSON.stringify(answer ?? null),
+          ...fields,
+        },
+        select: { id: true },
+      });
+    },
+    async move(stockId, change, reversesId) {
+      const row = await tx.stock.findUnique({ where: { id: stockId }, select: stockSelect });
+      if (!row) return err({ code: 'not-found' });
+      const applied = applyChange(balanceOf(row), change);
+      if (!applied.ok) {
+        const { code, ...facts } = applied.error;
+        return err({ code, facts });
+      }
+      const { movement, balance } = applied.value;
+      line += 1;
+      const { id: lastMovementId } = await tx.movement.create({
+        data: {
+          ...movement,
+          quantityDelta: BigInt(movement.quantityDelta),
+          entryId,
+          key: `${act.key}/${line}`,
+          stockId,
+          reversesId,
+        },
+        select: { id: true },
+      });
+      await tx.stock.update({
+        where: { id: stockId },
+        data: {
+          quantity: BigInt(balance.quantity),
+          placeId: balance.placeId,
+          condition: balance.condition,
+          hold: balance.hold,
+          ownerJobId: balance.jobId,
+          opened: balance.opened,
+          lastMovementId,
+        },
+        select: { id: true },
+      });
+      return ok(balance);
+    },
+  };
+}

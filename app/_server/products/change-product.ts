@@ -1,0 +1,28 @@
+import type { Command } from '@/app/_server/act';
+import { indexLotsOf } from '@/app/_server/find/index-lots-of';
+import { indexWords } from '@/app/_server/find/search-words';
+import { writeEntry } from '@/app/_server/ledger/write-entry';
+import { type ProductFields, productRow } from '@/app/_server/products/product-fields';
+import { err, ok } from '@/shared/result/result';
+
+/** Changes what the book knows of a product. The unit its stock is counted in stays while there is stock. */
+export const changeProduct: Command<ProductFields & { productId: number }, { productId: number }> = (book, by, input) =>
+  writeEntry(book, { ...by, kind: 'product-changed', request: input }, async (pen) => {
+    const before = await pen.tx.product.findUnique({ where: { id: input.productId } });
+    if (!before) return err({ code: 'not-found' });
+    const row = await productRow(pen.tx, input);
+    if (!row.ok) return row;
+    if (row.value.unit !== before.unit) {
+      const container = await pen.tx.container.findFirst({ where: { productId: before.id }, select: { stockId: true } });
+      if (container) return err({ code: 'has-stock', field: 'unit', facts: { name: before.name } });
+    }
+    const changed = Object.entries(row.value).filter(([key, value]) => before[key as keyof typeof before] !== value);
+    if (changed.length === 0) return err({ code: 'changes-nothing' });
+    await pen.tx.product.update({ where: { id: before.id }, data: row.value, select: { id: true } });
+    const codes = await pen.tx.code.findMany({ where: { productId: before.id }, select: { value: true } });
+    await indexWords(pen.tx, 'product', before.id, [row.value.name, row.value.maker, ...codes.map((code) => code.value)]);
+    if (row.value.name !== before.name || row.value.maker !== before.maker) await indexLotsOf(pen.tx, before.id);
+    const said = changed.map(([key, value]) => `${key}: ${before[key as keyof typeof before] ?? 'none'} → ${value ?? 'none'}`);
+    await pen.enter({ productId: before.id, why: said.join('; ').slice(0, 2000) }, { productId: before.id });
+    return ok({ productId: before.id });
+  });

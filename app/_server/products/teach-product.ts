@@ -1,0 +1,39 @@
+import type { Command } from '@/app/_server/act';
+import { refuseTaughtCode } from '@/app/_server/codes/refuse-taught-code';
+import { indexWords } from '@/app/_server/find/search-words';
+import { writeEntry } from '@/app/_server/ledger/write-entry';
+import { type ProductFields, productRow } from '@/app/_server/products/product-fields';
+import { err, ok } from '@/shared/result/result';
+
+/** A product the book did not know, with the code on its label where there is one. */
+export type TeachProduct = ProductFields & { code?: string };
+
+/** Teaches the book a product, and what the code on its container means. */
+export const teachProduct: Command<TeachProduct, { productId: number; name: string }> = (book, by, input) =>
+  writeEntry(book, { ...by, kind: 'product-taught', request: input }, async (pen) => {
+    const row = await productRow(pen.tx, input);
+    if (!row.ok) return row;
+    const twin = await pen.tx.product.findFirst({
+      where: { name: row.value.name, maker: row.value.maker },
+      select: { id: true },
+    });
+    if (twin) return err({ code: 'name-taken', field: 'name', facts: { name: row.value.name } });
+    if (input.code) {
+      const refusal = await refuseTaughtCode(pen.tx, input.code);
+      if (refusal) return err(refusal);
+    }
+    const { id: productId } = await pen.tx.product.create({
+      data: { ...row.value, createdAt: pen.now },
+      select: { id: true },
+    });
+    await indexWords(pen.tx, 'product', productId, [row.value.name, row.value.maker, input.code ?? '']);
+    const answer = { productId, name: row.value.name };
+    await pen.enter({ productId, why: input.code ? `code ${input.code}` : '' }, answer);
+    if (input.code) {
+      await pen.tx.code.create({
+        data: { value: input.code, productId, packageSize: row.value.packageSize, entryId: pen.entryId },
+        select: { id: true },
+      });
+    }
+    return ok(answer);
+  });

@@ -1,0 +1,96 @@
+import { type ContainerLine, containerLine, judgeableSelect } from '@/app/_server/stock/judgeable';
+import type { OpenBook } from '@/prisma/open-book';
+import type { CurrencyCode } from '@/shared/units/currency';
+import { type MinorUnits, minorUnits } from '@/shared/units/minor-units';
+
+export type PhotoLine = { file: string; width: number; height: number; caption: string };
+export type InspectionLine = {
+  id: number;
+  kind: 'inspection' | 'test-pour';
+  madeOn: string;
+  passed: boolean;
+  validUntil: string | null;
+  method: string;
+  note: string;
+  photo: string | null;
+  /** The one container it speaks for, or the whole lot. */
+  container: string | null;
+};
+
+export type ContainerPage = {
+  line: ContainerLine;
+  sisters: ContainerLine[];
+  photos: PhotoLine[];
+  inspections: InspectionLine[];
+  hazards: string[];
+  safetySheet: string;
+  cost: { minor: MinorUnits; currency: CurrencyCode } | null;
+};
+
+/** Everything about one container but its history. */
+export async function containerPage(book: OpenBook, label: string): Promise<ContainerPage | undefined> {
+  const row = await book.read.container.findFirst({
+    where: { stock: { label } },
+    select: {
+      ...judgeableSelect,
+      costMinor: true,
+      currency: true,
+      product: { select: { ...judgeableSelect.product.select, hazards: true, safetySheet: true } },
+    },
+  });
+  if (!row) return undefined;
+  const line = containerLine(row);
+  const [sisters, photos, inspections] = await Promise.all([
+    book.read.container.findMany({
+      where: { lotId: line.lotId, stockId: { not: line.stockId } },
+      select: judgeableSelect,
+      take: 50,
+      orderBy: { stockId: 'asc' },
+    }),
+    photosOf(book, line.stockId),
+    inspectionsOf(book, line.lotId),
+  ]);
+  return {
+    line,
+    sisters: sisters.map(containerLine),
+    photos,
+    inspections: inspections.filter((each) => each.container === null || each.container === line.label),
+    hazards: row.product.hazards.split(',').filter(Boolean),
+    safetySheet: row.product.safetySheet,
+    cost: row.costMinor === null || row.currency === null ? null : { minor: minorUnits(row.costMinor), currency: row.currency as CurrencyCode },
+  };
+}
+
+/** The photos of a thing, newest first. */
+export function photosOf(book: OpenBook, stockId: number): Promise<PhotoLine[]> {
+  return book.read.photo.findMany({
+    where: { stockId },
+    orderBy: { id: 'desc' },
+    select: { file: true, width: true, height: true, caption: true },
+  });
+}
+
+/** The inspections and test pours of a lot and its containers, newest first. */
+export async function inspectionsOf(book: OpenBook, lotId: number): Promise<InspectionLine[]> {
+  const rows = await book.read.inspection.findMany({
+    where: { lotId },
+    orderBy: { id: 'desc' },
+    select: {
+      id: true,
+      kind: true,
+      madeOn: true,
+      passed: true,
+      validUntil: true,
+      method: true,
+      note: true,
+      photo: { select: { file: true } },
+      container: { select: { stock: { select: { label: true } } } },
+    },
+  });
+  return rows.map((row) => ({
+    ...row,
+    kind: row.kind === 'test-pour' ? ('test-pour' as const) : ('inspection' as const),
+    photo: row.photo?.file ?? null,
+    container: row.container?.stock.label ?? null,
+  }));
+}

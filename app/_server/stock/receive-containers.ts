@@ -1,0 +1,132 @@
+import type { Command } from '@/app/_server/act';
+import { indexWords } from '@/app/_server/find/search-words';
+import { type Pen, writeEntry } from '@/app/_server/ledger/write-entry';
+import type { Refusal } from '@/app/_server/refusal';
+import { joinConditions } from '@/app/_server/stock/conditions';
+import { type LotDatesInput, lotDateColumns, refuseLotDates } from '@/app/_server/stock/lot-dates';
+import type { CalendarDate } from '@/shared/calendar/calendar-date';
+import { dateIn } from '@/shared/calendar/date-in';
+import type { Life } from '@/shared/calendar/life';
+import { type Opened, writeOpened } from '@/shared/ledger/opened';
+import type { Condition } from '@/shared/shelf-life/types/container-facts';
+import { err, ok, type Result } from '@/shared/result/result';
+
+/** Containers of one lot that came through the door together. */
+export type ReceiveContainers = {
+  productId: number;
+  /** Null when no lot is printed. */
+  lotCode: string | null;
+  dates: LotDatesInput;
+  count: number;
+  /** What one holds when full, in the product's small unit. */
+  size: number;
+  /** What is in one now, where that is less. */
+  left?: number;
+  tareMg?: number;
+  openedLife?: Life;
+  /** What one cost, minor units of the book's currency. */
+  costMinor?: number;
+  receivedOn: CalendarDate;
+  placeLabel?: string;
+  opened?: Opened;
+  conditions?: Condition[];
+  hold?: 'free' | 'quarantine';
+  reference?: string;
+};
+
+export type Received = { lotId: number; containers: { stockId: number; label: string }[] };
+
+/** Puts containers into the book: their lot (found or new), one label each, one movement each. */
+export const receiveContainers: Command<ReceiveContainers, Received> = (book, by, input) =>
+  writeEntry(book, { ...by, kind: 'received', request: input }, async (pen) => {
+    const today = dateIn(pen.book.timeZone, pen.now);
+    const product = await pen.tx.product.findUnique({
+      where: { id: input.productId },
+      select: { id: true, name: true, maker: true, tareMg: true },
+    });
+    if (!product) return err({ code: 'not-found', field: 'productId' });
+    const left = input.left ?? input.size;
+    if (!Number.isSafeInteger(input.size) || input.size <= 0) return err({ code: 'not-an-exact-amount', field: 'size' });
+    if (!Number.isSafeInteger(left) || left <= 0) return err({ code: 'not-an-exact-amount', field: 'left' });
+    if (left > input.size) return err({ code: 'not-enough-left', field: 'left' });
+    if (!Number.isInteger(input.count) || input.count < 1 || input.count > 500) return err({ code: 'absurd-count', field: 'count' });
+    if (input.receivedOn > today) return err({ code: 'received-in-the-future', field: 'receivedOn' });
+    if (input.opened && input.opened.on > today) return err({ code: 'opened-in-the-future', field: 'opened' });
+    const place = input.placeLabel
+      ? await pen.tx.place.findUnique({ where: { label: input.placeLabel }, select: { id: true } })
+      : undefined;
+    if (input.placeLabel && !place) return err({ code: 'not-found', field: 'placeLabel' });
+    const lot = await lotFor(pen, input, product, today);
+    if (!lot.ok) return lot;
+    const containers: Received['containers'] = [];
+    for (let nr = 0; nr < input.count; nr += 1) {
+      const label = await pen.mintLabel('container');
+      const { id: stockId } = await pen.tx.stock.create({ data: { kind: 'container', label }, select: { id: true } });
+      await pen.tx.container.create({
+        data: {
+          stockId,
+          lotId: lot.value,
+          productId: product.id,
+          size: BigInt(input.size),
+          tareMg: input.tareMg === undefined ? product.tareMg : BigInt(input.tareMg),
+          openedLifeCount: input.openedLife?.count,
+          openedLifeUnit: input.openedLife?.unit,
+          costMinor: input.costMinor === undefined ? null : BigInt(input.costMinor),
+          currency: input.costMinor === undefined ? null : pen.book.currency,
+          receivedOn: input.receivedOn,
+        },
+        select: { stockId: true },
+      });
+      containers.push({ stockId, label });
+    }
+    const answer: Received = { lotId: lot.value, containers };
+    await pen.enter({ productId: product.id, reference: input.reference ?? '' }, answer);
+    for (const { stockId } of containers) {
+      const moved = await pen.move(stockId, {
+        quantityDelta: left,
+        placeId: place?.id ?? null,
+        condition: joinConditions(input.conditions ?? []),
+        hold: input.hold ?? 'free',
+        opened: input.opened ? writeOpened(input.opened) : null,
+      });
+      if (!moved.ok) return moved;
+    }
+    return ok(answer);
+  });
+
+async function lotFor(
+  pen: Pen,
+  input: ReceiveContainers,
+  product: { id: number; name: string; maker: string },
+  today: CalendarDate,
+): Promise<Result<number, Refusal>> {
+  const refusal = refuseLotDates(input.dates, today, input.opened);
+  if (refusal) return err(refusal);
+  const code = input.lotCode?.trim() || null;
+  const columns = lotDateColumns(input.dates);
+  const known = code
+    ? await pen.tx.lot.findUnique({ where: { productId_code: { productId: product.id, code } } })
+    : null;
+  if (!known) {
+    const { id } = await pen.tx.stock.create({ data: { kind: 'lot' }, select: { id: true } });
+    await pen.tx.lot.create({ data: { stockId: id, productId: product.id, code, ...columns }, select: { stockId: true } });
+    await indexWords(pen.tx, 'lot', id, [product.name, product.maker, code ?? 'unmarked']);
+    return ok(id);
+  }
+  // A lot has one set of dates. What this label adds is kept; what contradicts the book is for a person to settle.
+  for (const name of ['madeOn', 'bestBefore', 'useBy'] as const) {
+    if (known[name] !== null && columns[name] !== null && known[name] !== columns[name]) {
+      return err({ code: 'lot-dates-differ', field: name, facts: { lot: code, book: known[name], label: columns[name] } });
+    }
+  }
+  const added = lotDateColumns({
+    madeOn: known.madeOn === null ? input.dates.madeOn : undefined,
+    bestBefore: known.bestBefore === null ? input.dates.bestBefore : undefined,
+    useBy: known.useBy === null ? input.dates.useBy : undefined,
+  });
+  const additions = Object.fromEntries(Object.entries(added).filter(([, value]) => value !== null && value !== false));
+  if (Object.keys(additions).length) {
+    await pen.tx.lot.update({ where: { stockId: known.stockId }, data: additions, select: { stockId: true } });
+  }
+  return ok(known.stockId);
+}

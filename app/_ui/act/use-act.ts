@@ -1,0 +1,43 @@
+'use client';
+
+import { useCallback, useRef, useState } from 'react';
+import { freshKey } from '@/app/_ui/act/fresh-key';
+import type { Answer, Problem } from '@/shared/result/answer';
+
+const NOT_IN_THE_BOOK: Problem = {
+  code: 'no-network',
+  what: 'The book could not be reached: this is not yet in the book.',
+  kept: 'What you entered is still here, on this device.',
+  todo: 'Come back into Wi-Fi and press again. Pressing twice writes it once.',
+};
+
+/**
+ * Runs an action of the server for a form or a key. A press that got no answer keeps its idempotency key, so pressing
+ * again with the same input cannot write it twice; another input, or a success, takes a new key.
+ */
+export function useAct<I, A>(action: (key: string, input: I) => Promise<Answer<A>>) {
+  const [pending, setPending] = useState(false);
+  const [problem, setProblem] = useState<Problem>();
+  const held = useRef<{ key: string; request: string }>(undefined);
+  const run = useCallback(
+    async (input: I): Promise<Answer<A>> => {
+      const request = JSON.stringify(input, (_, value) => (value instanceof File ? `${value.name}/${value.size}` : value));
+      if (held.current?.request !== request) held.current = { key: freshKey(), request };
+      setPending(true);
+      setProblem(undefined);
+      let answer: Answer<A>;
+      try {
+        answer = await action(held.current.key, input);
+        held.current = undefined;
+      } catch {
+        answer = { ok: false, problem: NOT_IN_THE_BOOK };
+      }
+      setPending(false);
+      if (!answer.ok) setProblem(answer.problem);
+      return answer;
+    },
+    [action],
+  );
+  const forget = useCallback(() => setProblem(undefined), []);
+  return { run, pending, problem, forget };
+}

@@ -1,0 +1,65 @@
+import type { Reason } from '@/shared/shelf-life/types/reason';
+
+/**
+ * What to do about a reason, in one or two short sentences; undefined where there is nothing to do but know it. Advice on
+ * material in the tin (crystals, haze, settling, darkening, thawing) is as makers' technical bulletins give it in general;
+ * the data sheet of the material outranks it.
+ */
+export function whatToDo(reason: Reason): string | undefined {
+  switch (reason.code) {
+    case 'recalled':
+      return 'Do not use it. Set it apart and follow the recall.';
+    case 'quarantine':
+      return 'Leave it where it is until it is inspected and released.';
+    case 'on-hold':
+      return 'Release it by a recorded decision before it is used.';
+    case 'gelled':
+    case 'skinned-through':
+    case 'frozen-ruined':
+      return 'Do not use it. Write it off and dispose of it as its safety data sheet says.';
+    case 'wrong-system':
+      return 'Take parts A and B of the same system.';
+    case 'empty':
+      return 'If there is some left, count it first.';
+    case 'past-limit':
+      return reason.weight === 'stop'
+        ? 'Take a fresher container, or pass a test pour and write down why.'
+        : 'Pour a test first, and keep it out of a client’s piece.';
+    case 'date-unknown':
+      return 'Look for a date on the container, or inspect it and record the outcome.';
+    case 'inspection-failed':
+      return 'Do not rely on it. A later passed inspection clears this.';
+    case 'facts-contradict':
+      return 'Check the dates against the container and correct the wrong one.';
+    case 'day-of-use-past':
+      return 'To use it now, judge it for today.';
+    case 'short':
+      return 'Have the rest at hand before you start.';
+    case 'extended-by-inspection':
+      return 'Look at it again on the day and stir a small test first.';
+    case 'limit-near':
+      return 'If the day slips, check again.';
+    case 'opened-life-unknown':
+      return 'Find the opened life on the label or data sheet, or inspect this container.';
+    case 'opened-day-guessed':
+      return 'Write the opened day on the container next time; pour a small test if it matters.';
+    case 'date-unconfirmed':
+      return 'Read the date on the container and confirm it.';
+    case 'crystals':
+      return 'Warm it to 50 to 60 °C with the lid loose, well away from flame, stir until every crystal is gone, and let it cool before mixing. Undissolved crystals leave soft spots.';
+    case 'haze':
+      return 'Warm it gently until it is clear, stir, and let it cool. If the haze stays, pour a small test.';
+    case 'settled':
+      return 'Stir each part to the bottom before you measure, unless the container is used whole.';
+    case 'darkened':
+      return 'It may cure but shift the colour. Compare a small test where colour shows.';
+    case 'frozen-thaw':
+      return 'Let it thaw slowly at room temperature, stir it through, and pour a small test.';
+    case 'stored-out-of-range':
+      return 'Its dates assume stated storage. Look for crystals, lumps or thickening, and pour a small test.';
+    case 'inspection-does-not-extend':
+      return undefined;
+    case 'house-default':
+      return 'If the label or data sheet says otherwise, enter that.';
+  }
+}

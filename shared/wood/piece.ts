@@ -1,0 +1,7 @@
+/** What shape of wood it is: a slab keeps its natural edges, a sheet is made, an offcut is what was left. */
+export const PIECE_FORMS = ['slab', 'board', 'sheet', 'offcut'] as const;
+export type PieceForm = (typeof PIECE_FORMS)[number];
+
+/** What a piece is marked with when it arrives. */
+export const PIECE_FLAGS = ['broken', 'strapped', 'checked', 'twisted', 'live-edge-left', 'live-edge-right'] as const;
+export type PieceFlag = (typeof PIECE_FLAGS)[number];

@@ -1,0 +1,17 @@
+/** A repeatable source of numbers from 0 up to 1 (mulberry32), so that a failing case can be run again. */
+export function seededRandom(seed: number): () => number {
+  let state = seed >>> 0;
+  return () => {
+    state = (state + 0x6d2b79f5) >>> 0;
+    let mixed = Math.imul(state ^ (state >>> 15), state | 1);
+    mixed ^= mixed + Math.imul(mixed ^ (mixed >>> 7), mixed | 61);
+    return ((mixed ^ (mixed >>> 14)) >>> 0) / 4_294_967_296;
+  };
+}
+
+/** One of the choices. */
+export function pick<T>(random: () => number, choices: ArrayLike<T>): T {
+  const choice = choices[Math.floor(random() * choices.length)];
+  if (choice === undefined) throw new Error('Nothing to pick from');
+  return choice;
+}

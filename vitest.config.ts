@@ -1,0 +1,33 @@
+import path from 'node:path';
+import { defineConfig } from 'vitest/config';
+
+const alias = { '@': path.resolve(import.meta.dirname) };
+const inZone = (name: string, zone: string) => ({
+  resolve: { alias },
+  test: { name, include: ['tests/shared/{calendar,shelf-life}/**/*.test.ts'], env: { TZ: zone } },
+});
+
+export default defineConfig({
+  resolve: { alias },
+  test: {
+    testTimeout: 60_000,
+    projects: [
+      { resolve: { alias }, test: { name: 'rules', include: ['tests/{shared,reference,app}/**/*.test.ts'], testTimeout: 60_000 } },
+      // Calendar rules must not depend on where the server stands.
+      inZone('in-new-york', 'America/New_York'),
+      inZone('in-kiritimati', 'Pacific/Kiritimati'),
+      { resolve: { alias }, test: { name: 'store', include: ['tests/{store,server}/**/*.test.ts'], testTimeout: 90_000, hookTimeout: 90_000 } },
+      {
+        resolve: { alias },
+        test: {
+          name: 'browser',
+          include: ['tests/browser/**/*.test.ts'],
+          globalSetup: ['tests/support/serve.ts'],
+          testTimeout: 240_000,
+          hookTimeout: 120_000,
+          fileParallelism: false,
+        },
+      },
+    ],
+  },
+});
