@@ -20,7 +20,14 @@ const config: NextConfig = {
   poweredByHeader: false,
   // `npm test` runs the compiler over everything, tests and scripts too.
   typescript: { ignoreBuildErrors: true },
-  serverExternalPackages: ['better-sqlite3', '@prisma/adapter-better-sqlite3', '@prisma/schema-engine-wasm', 'pdfkit', 'bwip-js', 'sharp'],
+  serverExternalPackages: [
+    'better-sqlite3',
+    '@prisma/adapter-better-sqlite3',
+    '@prisma/schema-engine-wasm',
+    'pdfkit',
+    'bwip-js',
+    'sharp',
+  ],
   experimental: { serverActions: { bodySizeLimit: '32mb' } },
   async headers() {
     return [

@@ -12,17 +12,27 @@ export default defineConfig({
   test: {
     testTimeout: 60_000,
     projects: [
-      { resolve: { alias }, test: { name: 'rules', include: ['tests/{shared,reference,app}/**/*.test.ts'], testTimeout: 60_000 } },
+      {
+        resolve: { alias },
+        test: { name: 'rules', include: ['tests/{shared,reference,app}/**/*.test.ts'], testTimeout: 60_000 },
+      },
       // Calendar rules must not depend on where the server stands.
       inZone('in-new-york', 'America/New_York'),
       inZone('in-kiritimati', 'Pacific/Kiritimati'),
-      { resolve: { alias }, test: { name: 'store', include: ['tests/{store,server}/**/*.test.ts'], testTimeout: 90_000, hookTimeout: 90_000 } },
+      {
+        resolve: { alias },
+        test: {
+          name: 'store',
+          include: ['tests/{store,server}/**/*.test.ts'],
+          testTimeout: 90_000,
+          hookTimeout: 90_000,
+        },
+      },
       {
         resolve: { alias },
         test: {
           name: 'browser',
           include: ['tests/browser/**/*.test.ts'],
-          globalSetup: ['tests/support/serve.ts'],
           testTimeout: 240_000,
           hookTimeout: 120_000,
           fileParallelism: false,

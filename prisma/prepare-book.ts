@@ -36,7 +36,9 @@ export function appliedMigrations(database: string): string[] {
     const table = db.prepare("SELECT 1 FROM sqlite_master WHERE type = 'table' AND name = '_prisma_migrations'").get();
     if (!table) return [];
     const rows = db
-      .prepare('SELECT migration_name AS name FROM _prisma_migrations WHERE finished_at IS NOT NULL AND rolled_back_at IS NULL')
+      .prepare(
+        'SELECT migration_name AS name FROM _prisma_migrations WHERE finished_at IS NOT NULL AND rolled_back_at IS NULL',
+      )
       .all() as { name: string }[];
     return rows.map((row) => row.name);
   } finally {

@@ -8,7 +8,8 @@ export function storeTroubleOf(error: unknown): StoreTrouble {
   for (const text of textsOf(error)) {
     if (text.includes('SQLITE_FULL') || text.includes('disk is full') || text.includes('ENOSPC')) return 'disk-full';
     if (/SQLITE_BUSY|SQLITE_LOCKED|database is locked|SocketTimeout|P1008|P2028/.test(text)) return 'locked';
-    if (text.includes('SQLITE_NOTADB') || text.includes('not a database') || text.includes('SQLITE_CORRUPT')) return 'not-a-book';
+    if (text.includes('SQLITE_NOTADB') || text.includes('not a database') || text.includes('SQLITE_CORRUPT'))
+      return 'not-a-book';
     if (/EACCES|EPERM|EROFS|SQLITE_READONLY|SQLITE_CANTOPEN|unable to open database/.test(text)) return 'no-permission';
   }
   return error instanceof NewerBookError ? 'newer-book' : 'unknown';
@@ -30,7 +31,9 @@ export function sayStoreTrouble(error: unknown): string {
     unknown: 'The book could not be opened or written.',
   };
   const trouble = storeTroubleOf(error);
-  return trouble === 'unknown' ? `${words.unknown} ${error instanceof Error ? error.message : String(error)}` : words[trouble];
+  return trouble === 'unknown'
+    ? `${words.unknown} ${error instanceof Error ? error.message : String(error)}`
+    : words[trouble];
 }
 
 function* textsOf(error: unknown, depth = 0): Generator<string> {

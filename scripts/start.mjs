@@ -21,20 +21,27 @@ try {
 const data = path.resolve(process.env.FLITCHBOOK_DATA ?? path.join(root, 'data'));
 const { host, port } = serving();
 if (!(await isFree(host, port))) {
-  console.error(`\nPort ${port} is in use, perhaps by another Flitchbook. Nothing was started. Stop it, or choose another: PORT=3001 npm start`);
+  console.error(
+    `\nPort ${port} is in use, perhaps by another Flitchbook. Nothing was started. Stop it, or choose another: PORT=3001 npm start`,
+  );
   process.exit(1);
 }
-const server = spawn(process.execPath, [path.join(root, 'node_modules/next/dist/bin/next'), 'start', '-H', host, '-p', String(port)], {
-  cwd: root,
-  env: { ...process.env, NEXT_TELEMETRY_DISABLED: '1', FLITCHBOOK_DATA: data },
-  stdio: ['ignore', 'pipe', 'inherit'],
-});
+const server = spawn(
+  process.execPath,
+  [path.join(root, 'node_modules/next/dist/bin/next'), 'start', '-H', host, '-p', String(port)],
+  {
+    cwd: root,
+    env: { ...process.env, NEXT_TELEMETRY_DISABLED: '1', FLITCHBOOK_DATA: data },
+    stdio: ['ignore', 'pipe', 'inherit'],
+  },
+);
 let announced = false;
 server.stdout.on('data', (chunk) => {
   if (announced || !/Ready in/.test(String(chunk))) return;
   announced = true;
   console.log(`\n  Flitchbook is open at http://localhost:${port}`);
-  for (const address of host === '0.0.0.0' ? addresses() : []) console.log(`  and in this network at http://${address}:${port}`);
+  for (const address of host === '0.0.0.0' ? addresses() : [])
+    console.log(`  and in this network at http://${address}:${port}`);
   console.log(`  The book is in ${data}. Stop with Ctrl+C.`);
 });
 for (const signal of ['SIGINT', 'SIGTERM']) process.on(signal, () => server.kill(signal));

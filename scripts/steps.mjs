@@ -32,7 +32,10 @@ export function run(command, args, { quiet = true, env = {} } = {}) {
 /** Says a step while it runs, and how long it took. */
 export async function step(words, work) {
   const begun = Date.now();
-  const alive = setInterval(() => process.stdout.isTTY || console.log(`  … ${words}, ${Math.round((Date.now() - begun) / 1000)} s`), 15_000);
+  const alive = setInterval(
+    () => process.stdout.isTTY || console.log(`  … ${words}, ${Math.round((Date.now() - begun) / 1000)} s`),
+    15_000,
+  );
   process.stdout.write(process.stdout.isTTY ? `  … ${words}` : `  … ${words}\n`);
   try {
     const note = await work();
@@ -92,11 +95,15 @@ export const install = () =>
 
 export const generate = () =>
   step('making the database client and the decoder files', async () => {
-    const note = await whenChanged('generate', ['prisma/schema.prisma', 'package-lock.json'], 'prisma/generated/client.ts', () =>
-      // The generator is WebAssembly; naming any existing file keeps the CLI from downloading an engine it does not need.
-      run(bin('prisma'), ['generate', '--schema', 'prisma/schema.prisma'], {
-        env: { PRISMA_SCHEMA_ENGINE_BINARY: process.execPath },
-      }),
+    const note = await whenChanged(
+      'generate',
+      ['prisma/schema.prisma', 'package-lock.json'],
+      'prisma/generated/client.ts',
+      () =>
+        // The generator is WebAssembly; naming any existing file keeps the CLI from downloading an engine it does not need.
+        run(bin('prisma'), ['generate', '--schema', 'prisma/schema.prisma'], {
+          env: { PRISMA_SCHEMA_ENGINE_BINARY: process.execPath },
+        }),
     );
     await whenChanged('vendor', ['scripts/copy-vendor.ts', 'package-lock.json'], 'public/vendor', () =>
       run(bin('tsx'), ['scripts/copy-vendor.ts']),
@@ -108,10 +115,21 @@ export const build = () =>
   step('building the app', () =>
     whenChanged(
       'build',
-      ['app', 'shared', 'prisma', 'public', 'next.config.ts', 'proxy.ts', 'tsconfig.json', 'package.json', 'package-lock.json'],
+      [
+        'app',
+        'shared',
+        'prisma',
+        'public',
+        'next.config.ts',
+        'proxy.ts',
+        'tsconfig.json',
+        'package.json',
+        'package-lock.json',
+      ],
       '.next/BUILD_ID',
       () => run(bin('next'), ['build']),
     ),
   );
 
-export const migrate = () => step('opening the book', async () => (await run(bin('tsx'), ['scripts/migrate.ts'])).trim());
+export const migrate = () =>
+  step('opening the book', async () => (await run(bin('tsx'), ['scripts/migrate.ts'])).trim());

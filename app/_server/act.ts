@@ -4,12 +4,12 @@ import type { z } from 'zod';
 import { theBook } from '@/app/_server/book/the-book';
 import type { Written } from '@/app/_server/ledger/write-entry';
 import type { Refusal } from '@/app/_server/refusal';
-import { whoIsWriting } from '@/app/_server/who/who-is-writing';
 import type { Who } from '@/app/_server/who/who';
-import type { Answer, Problem } from '@/shared/result/answer';
+import { whoIsWriting } from '@/app/_server/who/who-is-writing';
 import { sayRefusal } from '@/app/_server/words/say-refusal';
 import type { OpenBook } from '@/prisma/open-book';
 import { sayStoreTrouble, storeTroubleOf } from '@/prisma/store-trouble';
+import type { Answer, Problem } from '@/shared/result/answer';
 import type { Result } from '@/shared/result/result';
 
 /** A write: who asks, under which key, and what. */
@@ -31,7 +31,8 @@ export async function act<I, A>(
 ): Promise<Answer<A>> {
   const parsed = schema.safeParse(input);
   if (!parsed.success) return { ok: false, problem: problemOfFields(parsed.error.issues) };
-  if (!/^[\w-]{8,64}$/.test(key)) return { ok: false, problem: problemOfFields([{ path: ['key'], message: 'The request had no key.' }]) };
+  if (!/^[\w-]{8,64}$/.test(key))
+    return { ok: false, problem: problemOfFields([{ path: ['key'], message: 'The request had no key.' }]) };
   try {
     const result = await command(await theBook(), { who: await whoIsWriting(), key, now: new Date() }, parsed.data);
     if (!result.ok) return { ok: false, problem: sayRefusal(result.error) };
@@ -62,6 +63,9 @@ function problemOfError(error: unknown): Problem {
     code: trouble,
     what: trouble === 'unknown' ? 'Something went wrong that this program did not expect.' : sayStoreTrouble(error),
     kept: 'Nothing was written. What you entered is still here.',
-    todo: trouble === 'unknown' ? `Press again; if it stays, the server's log has it under ${reference}.` : 'Then press again.',
+    todo:
+      trouble === 'unknown'
+        ? `Press again; if it stays, the server's log has it under ${reference}.`
+        : 'Then press again.',
   };
 }

@@ -48,7 +48,10 @@ export function judgePiece(piece: PieceFacts, today: CalendarDate, jobId?: numbe
   if (piece.promisedTo && piece.promisedTo.id !== jobId) {
     reasons.push({ code: 'promised-elsewhere', weight: 'stop', job: piece.promisedTo.name });
   }
-  const newest = piece.readings.map((each) => each.takenOn).sort().at(-1);
+  const newest = piece.readings
+    .map((each) => each.takenOn)
+    .sort()
+    .at(-1);
   if (newest === undefined) {
     if (piece.form !== 'sheet') reasons.push({ code: 'no-reading', weight: 'care' });
   } else {

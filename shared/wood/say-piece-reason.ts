@@ -7,7 +7,12 @@ export function sayPieceReason(reason: PieceReason): { says: string; todo?: stri
       return { says: 'It is no longer in the shop.' };
     case 'held':
       return {
-        says: reason.hold === 'quarantine' ? 'It is in quarantine.' : reason.hold === 'recalled' ? 'It is recalled.' : 'It is on hold.',
+        says:
+          reason.hold === 'quarantine'
+            ? 'It is in quarantine.'
+            : reason.hold === 'recalled'
+              ? 'It is recalled.'
+              : 'It is on hold.',
         todo: 'Release it on its page first, with a reason.',
       };
     case 'promised-elsewhere':
@@ -24,7 +29,10 @@ export function sayPieceReason(reason: PieceReason): { says: string; todo?: stri
     case 'broken':
       return { says: 'It is broken.', todo: 'Measure what is whole.' };
     case 'strapped':
-      return { says: 'It is strapped: it may spring or part when the bands are cut.', todo: 'Clamp it and stand clear before you cut a band.' };
+      return {
+        says: 'It is strapped: it may spring or part when the bands are cut.',
+        todo: 'Clamp it and stand clear before you cut a band.',
+      };
     case 'checked':
       return { says: 'It has checks.', todo: 'Trim or fill them; measure what is left.' };
     case 'twisted':

@@ -1,6 +1,6 @@
 import type { ProductFields } from '@/app/_server/products/product-fields';
 import { teachProduct } from '@/app/_server/products/teach-product';
-import { receiveContainers, type ReceiveContainers } from '@/app/_server/stock/receive-containers';
+import { type ReceiveContainers, receiveContainers } from '@/app/_server/stock/receive-containers';
 import type { OpenBook } from '@/prisma/open-book';
 import { by, must, TODAY } from '@/tests/support/test-book';
 
@@ -30,7 +30,10 @@ export const RESIN: ProductFields = {
 /** Teaches a product and puts containers of one lot into the book. */
 export async function stocked(
   book: OpenBook,
-  { product = {}, ...receive }: Partial<Omit<ReceiveContainers, 'productId'>> & { product?: Partial<ProductFields> } = {},
+  {
+    product = {},
+    ...receive
+  }: Partial<Omit<ReceiveContainers, 'productId'>> & { product?: Partial<ProductFields> } = {},
 ) {
   const { productId } = must(await teachProduct(book, by(), { ...RESIN, ...product }));
   const received = must(

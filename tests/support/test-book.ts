@@ -24,7 +24,14 @@ export async function freshBook(): Promise<TestBook> {
   const files = bookFiles(folder);
   await prepareBook(files);
   const book = await openBook(files);
-  must(await setUpBook(book, by(), { name: 'Test shop', timeZone: 'America/New_York', units: 'imperial', currency: 'USD' }));
+  must(
+    await setUpBook(book, by(), {
+      name: 'Test shop',
+      timeZone: 'America/New_York',
+      units: 'imperial',
+      currency: 'USD',
+    }),
+  );
   return {
     book,
     files,

@@ -17,6 +17,9 @@ export const changeSettings: Command<Settings, { name: string }> = (book, by, in
     const changed = (Object.keys(row) as (keyof Settings)[]).filter((key) => row[key] !== before[key]);
     if (changed.length === 0) return err({ code: 'changes-nothing' });
     await pen.tx.book.update({ where: { id: 1 }, data: row, select: { id: true } });
-    await pen.enter({ why: changed.map((key) => `${key}: ${before[key]} → ${row[key]}`).join('; ') }, { name: row.name });
+    await pen.enter(
+      { why: changed.map((key) => `${key}: ${before[key]} → ${row[key]}`).join('; ') },
+      { name: row.name },
+    );
     return ok({ name: row.name });
   });

@@ -1,6 +1,6 @@
-import { type CalendarDate } from '@/shared/calendar/calendar-date';
-import { dateIn } from '@/shared/calendar/date-in';
 import type { OpenBook } from '@/prisma/open-book';
+import type { CalendarDate } from '@/shared/calendar/calendar-date';
+import { dateIn } from '@/shared/calendar/date-in';
 
 export type BookHead = {
   name: string;

@@ -7,7 +7,8 @@ export type SetUp = { name: string; timeZone: string; units: 'metric' | 'imperia
 /** Begins an empty book. Refused when there is one already. */
 export const setUpBook: Command<SetUp, { name: string }> = (book, by, input) =>
   book.write(async (tx) => {
-    if (await tx.book.findUnique({ where: { id: 1 }, select: { id: true } })) return err({ code: 'book-already-there' });
+    if (await tx.book.findUnique({ where: { id: 1 }, select: { id: true } }))
+      return err({ code: 'book-already-there' });
     const answer = { name: input.name };
     await tx.book.create({
       data: {

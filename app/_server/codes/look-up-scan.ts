@@ -34,7 +34,13 @@ export async function lookUpScan(book: OpenBook, scan: ScanInput, today: Calenda
   if (reading.kind === 'own') return ownLabel(book, reading.code, reading.label);
   const says: LabelSays =
     reading.kind === 'gs1'
-      ? { gtin: reading.gtin, lot: reading.lot, serial: reading.serial, dates: reading.dates, measures: reading.measures }
+      ? {
+          gtin: reading.gtin,
+          lot: reading.lot,
+          serial: reading.serial,
+          dates: reading.dates,
+          measures: reading.measures,
+        }
       : NOTHING;
   const code = reading.kind === 'gs1' ? reading.canonical : reading.kind === 'gtin' ? reading.gtin14 : reading.code;
   if (code === undefined) return { kind: 'label-without-product', says };

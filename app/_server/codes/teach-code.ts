@@ -35,10 +35,16 @@ export const teachCode: Command<TeachCode, { means: string }> = (book, by, input
         return product ? { name: product.name, productId: product.id, packageSize } : undefined;
       }
       if ('placeLabel' in means) {
-        const place = await pen.tx.place.findUnique({ where: { label: means.placeLabel }, select: { id: true, name: true } });
+        const place = await pen.tx.place.findUnique({
+          where: { label: means.placeLabel },
+          select: { id: true, name: true },
+        });
         return place ? { name: place.name, placeId: place.id } : undefined;
       }
-      const stock = await pen.tx.stock.findUnique({ where: { label: means.stockLabel }, select: { id: true, label: true } });
+      const stock = await pen.tx.stock.findUnique({
+        where: { label: means.stockLabel },
+        select: { id: true, label: true },
+      });
       return stock?.label ? { name: stock.label, stockId: stock.id } : undefined;
     }
   });

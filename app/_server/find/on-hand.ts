@@ -70,14 +70,21 @@ export async function onHand(book: OpenBook, ask: OnHandAsk): Promise<OnHandPage
   return page;
 }
 
-async function addOthers(book: OpenBook, found: Awaited<ReturnType<typeof findThings>>, page: OnHandPage): Promise<void> {
+async function addOthers(
+  book: OpenBook,
+  found: Awaited<ReturnType<typeof findThings>>,
+  page: OnHandPage,
+): Promise<void> {
   const few = (ids: number[]) => ids.slice(0, 8);
   const [places, products, jobs] = await Promise.all([
     book.read.place.findMany({
       where: { id: { in: few(found.place) } },
       select: { label: true, name: true, parent: { select: { name: true } } },
     }),
-    book.read.product.findMany({ where: { id: { in: few(found.product) } }, select: { id: true, name: true, maker: true } }),
+    book.read.product.findMany({
+      where: { id: { in: few(found.product) } },
+      select: { id: true, name: true, maker: true },
+    }),
     book.read.job.findMany({ where: { id: { in: few(found.job) } }, select: { id: true, name: true, client: true } }),
   ]);
   page.places = places.map(({ parent, ...place }) => ({ ...place, inside: parent?.name ?? null }));

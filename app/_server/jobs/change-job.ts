@@ -20,7 +20,10 @@ export const changeJob: Command<ChangeJob, { jobId: number; freed: string[] }> =
     const promised =
       row.state === 'open'
         ? []
-        : await pen.tx.stock.findMany({ where: { ownerJobId: jobId, quantity: { gt: 0 } }, select: { id: true, label: true } });
+        : await pen.tx.stock.findMany({
+            where: { ownerJobId: jobId, quantity: { gt: 0 } },
+            select: { id: true, label: true },
+          });
     const answer = { jobId, freed: promised.flatMap((each) => each.label ?? []) };
     const why = changed.map((key) => `${key}: ${before[key] || 'none'} → ${row[key] || 'none'}`).join('; ');
     await pen.enter({ jobId, why }, answer);

@@ -26,10 +26,17 @@ export async function listJobs(book: OpenBook, which: 'open' | 'all'): Promise<J
 }
 
 /** One job with the pieces promised to it or taken into it. */
-export async function jobPage(book: OpenBook, jobId: number): Promise<{ job: JobLine; pieces: PieceLine[] } | undefined> {
+export async function jobPage(
+  book: OpenBook,
+  jobId: number,
+): Promise<{ job: JobLine; pieces: PieceLine[] } | undefined> {
   const row = await book.read.job.findUnique({ where: { id: jobId } });
   if (!row) return undefined;
-  const pieces = await book.read.piece.findMany({ where: { stock: { ownerJobId: jobId } }, select: pieceSelect, take: 200 });
+  const pieces = await book.read.piece.findMany({
+    where: { stock: { ownerJobId: jobId } },
+    select: pieceSelect,
+    take: 200,
+  });
   return { job: jobLine(row), pieces: pieces.map(pieceLine) };
 }
 

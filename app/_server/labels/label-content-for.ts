@@ -1,19 +1,19 @@
+import { readBook } from '@/app/_server/book/read-book';
 import { theBook } from '@/app/_server/book/the-book';
+import type { Refusal } from '@/app/_server/refusal';
 import { containerLine, judgeableSelect } from '@/app/_server/stock/judgeable';
 import { pieceLine, pieceSelect } from '@/app/_server/stock/load-piece';
-import { readBook } from '@/app/_server/book/read-book';
-import type { Refusal } from '@/app/_server/refusal';
-import { err, ok, type Result } from '@/shared/result/result';
+import { lastDayOf } from '@/shared/calendar/precision';
 import { sayDate } from '@/shared/calendar/say-date';
 import type { LabelContent } from '@/shared/labels/label-content';
+import { err, ok, type Result } from '@/shared/result/result';
+import type { OwnLabelCode } from '@/shared/scan-codes/own-label';
 import { parseOwnLabel } from '@/shared/scan-codes/parse-own-label';
 import { printOwnLabel } from '@/shared/scan-codes/print-own-label';
-import type { OwnLabelCode } from '@/shared/scan-codes/own-label';
-import { printLength } from '@/shared/units/print-length';
-import { nanometres } from '@/shared/units/nanometres';
-import { printQuantity } from '@/shared/units/print-quantity';
-import { lastDayOf } from '@/shared/calendar/precision';
 import type { LabelDate } from '@/shared/shelf-life/types/label-date';
+import { nanometres } from '@/shared/units/nanometres';
+import { printLength } from '@/shared/units/print-length';
+import { printQuantity } from '@/shared/units/print-quantity';
 
 /** What stands on the labels with these codes, in the order asked; refuses the first one the book never gave. */
 export async function labelContentFor(codes: string[]): Promise<Result<LabelContent[], Refusal>> {
@@ -47,7 +47,9 @@ export async function labelContentFor(codes: string[]): Promise<Result<LabelCont
       lines: [
         `${line.lotCode ? `lot ${line.lotCode}` : 'no lot printed'}, ${printQuantity(line.size, line.unit, { prefer })}`,
         datesLine(lot.useBy, lot.bestBefore, lot.madeOn),
-        line.candidate.container.opened ? `opened ${sayDate(line.candidate.container.opened.on)}` : 'opened ____________',
+        line.candidate.container.opened
+          ? `opened ${sayDate(line.candidate.container.opened.on)}`
+          : 'opened ____________',
       ],
     });
   }
@@ -55,7 +57,9 @@ export async function labelContentFor(codes: string[]): Promise<Result<LabelCont
     const line = pieceLine(row);
     const widest = nanometres(Math.max(line.widthStartNm, line.widthMiddleNm, line.widthEndNm));
     const size = [line.lengthNm, widest, line.thicknessNm].map((nm) => printLength(nm, { prefer })).join(' × ');
-    const flitch = line.flitch ? `flitch ${line.flitch}${line.flitchNumber === null ? '' : `, ${line.flitchNumber}`}` : '';
+    const flitch = line.flitch
+      ? `flitch ${line.flitch}${line.flitchNumber === null ? '' : `, ${line.flitchNumber}`}`
+      : '';
     contents.set(line.label, {
       code: printOwnLabel(line.label),
       kind: line.form,

@@ -10,7 +10,10 @@ export type Difference = { rule: string; where: string; says: string };
 
 export type Proof = { entries: number; movements: number; things: number; differences: Difference[] };
 
-type Reader = Pick<WriteTransaction, 'book' | 'entry' | 'movement' | 'stock' | 'container' | 'code' | '$queryRawUnsafe'>;
+type Reader = Pick<
+  WriteTransaction,
+  'book' | 'entry' | 'movement' | 'stock' | 'container' | 'code' | '$queryRawUnsafe'
+>;
 
 const PAGE = 5000;
 
@@ -23,15 +26,21 @@ export async function proveBook(tx: Reader): Promise<Proof> {
   const differences: Difference[] = [];
   const found = (rule: string, where: string, says: string) => differences.push({ rule, where, says });
   const integrity = await tx.$queryRawUnsafe<{ integrity_check: string }[]>('PRAGMA integrity_check');
-  for (const row of integrity) if (row.integrity_check !== 'ok') found('database-integrity', 'database', row.integrity_check);
+  for (const row of integrity)
+    if (row.integrity_check !== 'ok') found('database-integrity', 'database', row.integrity_check);
   const keys = await tx.$queryRawUnsafe<{ table: string; rowid: bigint }[]>('PRAGMA foreign_key_check');
-  for (const row of keys) found('references-hold', `${row.table} ${row.rowid}`, 'points to something that is not there');
+  for (const row of keys)
+    found('references-hold', `${row.table} ${row.rowid}`, 'points to something that is not there');
 
   const head = await tx.book.findUnique({ where: { id: 1 }, select: { revision: true } });
   const entries = await tx.entry.count();
   const last = await tx.entry.aggregate({ _max: { id: true } });
   if (head && (head.revision !== entries || (last._max.id ?? 0) !== entries)) {
-    found('entries-without-gaps', 'book', `${entries} entries, numbered to ${last._max.id ?? 0}, revision ${head.revision}`);
+    found(
+      'entries-without-gaps',
+      'book',
+      `${entries} entries, numbered to ${last._max.id ?? 0}, revision ${head.revision}`,
+    );
   }
 
   const movements = await tx.movement.count();
@@ -66,7 +75,11 @@ export async function proveBook(tx: Reader): Promise<Proof> {
         found('balance-equals-ledger', where, `${field} is kept as ${kept[field]}, the ledger says ${balance[field]}`);
       }
       if (row.lastMovementId !== lastId) {
-        found('balance-equals-ledger', where, `last movement is kept as ${row.lastMovementId}, the ledger says ${lastId}`);
+        found(
+          'balance-equals-ledger',
+          where,
+          `last movement is kept as ${row.lastMovementId}, the ledger says ${lastId}`,
+        );
       }
       if (row.label !== null && !parseOwnLabel(row.label).ok) found('labels-check', where, 'the label does not check');
     }
@@ -77,10 +90,7 @@ export async function proveBook(tx: Reader): Promise<Proof> {
   return { entries, movements, things, differences };
 }
 
-async function proveReversals(
-  tx: Reader,
-  found: (rule: string, where: string, says: string) => void,
-): Promise<void> {
+async function proveReversals(tx: Reader, found: (rule: string, where: string, says: string) => void): Promise<void> {
   const rows = await tx.movement.findMany({
     where: { reversesId: { not: null } },
     include: { reverses: true, entry: { select: { reversesId: true } } },
@@ -88,7 +98,9 @@ async function proveReversals(
   for (const { reverses: undone, ...row } of rows) {
     if (!undone) continue;
     const exact =
-      undone.stockId === row.stockId && undone.quantityDelta === -row.quantityDelta && undone.entryId === row.entry.reversesId;
+      undone.stockId === row.stockId &&
+      undone.quantityDelta === -row.quantityDelta &&
+      undone.entryId === row.entry.reversesId;
     if (!exact) found('reversals-are-opposites', `movement ${row.id}`, `is not the opposite of movement ${undone.id}`);
   }
   const halves = await tx.entry.findMany({

@@ -23,7 +23,8 @@ export function rebuildBalances(book: OpenBook): Promise<{ things: number; mende
         if (next.ok) balance = next.value;
         lastMovementId = line.id;
       }
-      if (!whole || (differingFields(balanceOf(row), balance).length === 0 && row.lastMovementId === lastMovementId)) continue;
+      if (!whole || (differingFields(balanceOf(row), balance).length === 0 && row.lastMovementId === lastMovementId))
+        continue;
       await tx.stock.update({
         where: { id: row.id },
         data: {

@@ -1,14 +1,14 @@
 import { createHash } from 'node:crypto';
-import type { Who } from '@/app/_server/who/who';
+import { balanceOf, stockSelect } from '@/app/_server/ledger/balance-of';
 import type { Refusal } from '@/app/_server/refusal';
+import type { Who } from '@/app/_server/who/who';
+import type { OpenBook, WriteTransaction } from '@/prisma/open-book';
 import { applyChange } from '@/shared/ledger/apply-change';
 import type { Balance } from '@/shared/ledger/balance';
 import type { Change } from '@/shared/ledger/movement';
 import { err, ok, type Result, unwrap } from '@/shared/result/result';
 import { mintOwnLabel } from '@/shared/scan-codes/mint-own-label';
 import type { OwnLabelKind } from '@/shared/scan-codes/own-label';
-import type { OpenBook, WriteTransaction } from '@/prisma/open-book';
-import { balanceOf, stockSelect } from '@/app/_server/ledger/balance-of';
 
 /** One act somebody asks for. The key comes from the asker: the same key answers the first result. */
 export type Act = {

@@ -28,7 +28,11 @@ export const changePlace: Command<
       select: { id: true },
     });
     if (twin) return err({ code: 'name-taken', field: 'name', facts: { name } });
-    await pen.tx.place.update({ where: { id: before.id }, data: { name, kind: input.kind, parentId }, select: { id: true } });
+    await pen.tx.place.update({
+      where: { id: before.id },
+      data: { name, kind: input.kind, parentId },
+      select: { id: true },
+    });
     await indexWords(pen.tx, 'place', before.id, [name, input.kind, before.label]);
     await pen.enter({ placeId: before.id, why: `${before.name} → ${name}` }, { label: before.label });
     return ok({ label: before.label });

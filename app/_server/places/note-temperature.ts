@@ -1,7 +1,7 @@
 import type { Command } from '@/app/_server/act';
-import { joinConditions, splitConditions } from '@/app/_server/stock/conditions';
 import { writeEntry } from '@/app/_server/ledger/write-entry';
 import { placeAndBelow } from '@/app/_server/places/place-and-below';
+import { joinConditions, splitConditions } from '@/app/_server/stock/conditions';
 import { err, ok } from '@/shared/result/result';
 
 /** The coldest and warmest a place has been, tenths of °C. */

@@ -41,7 +41,11 @@ export async function placePage(book: OpenBook, label: string): Promise<PlacePag
   const place = places.find((each) => each.label === label);
   if (!place) return undefined;
   const inside: PlacePage['inside'] = [];
-  for (let up = places.find((each) => each.id === place.parentId); up; up = places.find((each) => each.id === up?.parentId)) {
+  for (
+    let up = places.find((each) => each.id === place.parentId);
+    up;
+    up = places.find((each) => each.id === up?.parentId)
+  ) {
     inside.unshift({ label: up.label, name: up.name });
   }
   const here = { stock: { placeId: place.id, quantity: { gt: 0 } } };

@@ -13,16 +13,25 @@ export const changeProduct: Command<ProductFields & { productId: number }, { pro
     const row = await productRow(pen.tx, input);
     if (!row.ok) return row;
     if (row.value.unit !== before.unit) {
-      const container = await pen.tx.container.findFirst({ where: { productId: before.id }, select: { stockId: true } });
+      const container = await pen.tx.container.findFirst({
+        where: { productId: before.id },
+        select: { stockId: true },
+      });
       if (container) return err({ code: 'has-stock', field: 'unit', facts: { name: before.name } });
     }
     const changed = Object.entries(row.value).filter(([key, value]) => before[key as keyof typeof before] !== value);
     if (changed.length === 0) return err({ code: 'changes-nothing' });
     await pen.tx.product.update({ where: { id: before.id }, data: row.value, select: { id: true } });
     const codes = await pen.tx.code.findMany({ where: { productId: before.id }, select: { value: true } });
-    await indexWords(pen.tx, 'product', before.id, [row.value.name, row.value.maker, ...codes.map((code) => code.value)]);
+    await indexWords(pen.tx, 'product', before.id, [
+      row.value.name,
+      row.value.maker,
+      ...codes.map((code) => code.value),
+    ]);
     if (row.value.name !== before.name || row.value.maker !== before.maker) await indexLotsOf(pen.tx, before.id);
-    const said = changed.map(([key, value]) => `${key}: ${before[key as keyof typeof before] ?? 'none'} → ${value ?? 'none'}`);
+    const said = changed.map(
+      ([key, value]) => `${key}: ${before[key as keyof typeof before] ?? 'none'} → ${value ?? 'none'}`,
+    );
     await pen.enter({ productId: before.id, why: said.join('; ').slice(0, 2000) }, { productId: before.id });
     return ok({ productId: before.id });
   });

@@ -1,9 +1,9 @@
 import type { Refusal } from '@/app/_server/refusal';
 import type { WriteTransaction } from '@/prisma/open-book';
 import type { Life } from '@/shared/calendar/life';
-import type { StockUnit } from '@/shared/units/stock-unit';
-import type { Basis, PolicyKind } from '@/shared/shelf-life/types/policy';
 import { err, ok, type Result } from '@/shared/result/result';
+import type { Basis, PolicyKind } from '@/shared/shelf-life/types/policy';
+import type { StockUnit } from '@/shared/units/stock-unit';
 
 /** A product as a form gives it. */
 export type ProductFields = {

@@ -1,5 +1,11 @@
 import type { ProductFields } from '@/app/_server/products/product-fields';
-import { type ContainerLine, containerLine, judgeableSelect, policyOf, policySelect } from '@/app/_server/stock/judgeable';
+import {
+  type ContainerLine,
+  containerLine,
+  judgeableSelect,
+  policyOf,
+  policySelect,
+} from '@/app/_server/stock/judgeable';
 import type { OpenBook } from '@/prisma/open-book';
 import type { Policy } from '@/shared/shelf-life/types/policy';
 import type { StockUnit } from '@/shared/units/stock-unit';
@@ -21,7 +27,11 @@ export async function productPage(book: OpenBook, productId: number): Promise<Pr
     include: {
       system: policySelect.system,
       codes: { select: { value: true, packageSize: true } },
-      lots: { select: { stockId: true, code: true, _count: { select: { containers: true } } }, orderBy: { stockId: 'desc' }, take: 200 },
+      lots: {
+        select: { stockId: true, code: true, _count: { select: { containers: true } } },
+        orderBy: { stockId: 'desc' },
+        take: 200,
+      },
     },
   });
   if (!row) return undefined;
@@ -58,13 +68,24 @@ export async function productPage(book: OpenBook, productId: number): Promise<Pr
       safetySheet: row.safetySheet,
       note: row.note,
     },
-    codes: row.codes.map((code) => ({ value: code.value, packageSize: code.packageSize === null ? null : Number(code.packageSize) })),
+    codes: row.codes.map((code) => ({
+      value: code.value,
+      packageSize: code.packageSize === null ? null : Number(code.packageSize),
+    })),
     lots: row.lots.map((lot) => ({ lotId: lot.stockId, code: lot.code, containers: lot._count.containers })),
     containers: containers.map(containerLine),
   };
 }
 
-export type ProductChoice = { id: number; name: string; maker: string; kind: string; unit: StockUnit; packageSize: number; policy: Policy };
+export type ProductChoice = {
+  id: number;
+  name: string;
+  maker: string;
+  kind: string;
+  unit: StockUnit;
+  packageSize: number;
+  policy: Policy;
+};
 
 /** Every product, for choosing one, in order of name. */
 export async function listProducts(book: OpenBook): Promise<ProductChoice[]> {

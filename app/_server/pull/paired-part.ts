@@ -1,6 +1,6 @@
 import type { Ask } from '@/app/_server/pull/ask';
-import { loadContainer } from '@/app/_server/stock/load-container';
 import type { ContainerLine } from '@/app/_server/stock/judgeable';
+import { loadContainer } from '@/app/_server/stock/load-container';
 import type { WriteTransaction } from '@/prisma/open-book';
 import type { PairedPart } from '@/shared/shelf-life/types/reason';
 

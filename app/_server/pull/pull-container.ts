@@ -34,13 +34,19 @@ export const pullContainer: Command<PullContainer, Pulled> = (book, by, input) =
     if (!line) return err({ code: 'not-found', facts: { label: input.label } });
     const job = await jobOf(pen, input);
     if (!job.ok) return job;
-    if (!Number.isSafeInteger(input.asked) || input.asked <= 0) return err({ code: 'not-an-exact-amount', field: 'asked' });
+    if (!Number.isSafeInteger(input.asked) || input.asked <= 0)
+      return err({ code: 'not-an-exact-amount', field: 'asked' });
     if (line.left === 0) return err({ code: 'already-empty', facts: { label: line.label } });
     if (input.asked > line.left) {
-      return err({ code: 'not-enough-left', field: 'asked', facts: { label: line.label, left: line.left, asked: input.asked, unit: line.unit } });
+      return err({
+        code: 'not-enough-left',
+        field: 'asked',
+        facts: { label: line.label, left: line.left, asked: input.asked, unit: line.unit },
+      });
     }
     const verdict = await judgeAsk(pen.tx, line, { ...input, purpose: job.value.purpose }, today);
-    if (WORSE[verdict.word] > WORSE[input.seen]) return err({ code: 'verdict-changed', facts: { label: line.label, word: verdict.word } });
+    if (WORSE[verdict.word] > WORSE[input.seen])
+      return err({ code: 'verdict-changed', facts: { label: line.label, word: verdict.word } });
     const overridden = await overrideFor(pen, line, verdict, input);
     if (!overridden.ok) return overridden;
     const answer: Pulled = {
@@ -55,7 +61,11 @@ export const pullContainer: Command<PullContainer, Pulled> = (book, by, input) =
         productId: line.productId,
         why: overridden.value?.reason ?? '',
         verdict: verdict.word,
-        verdictJson: JSON.stringify({ purpose: job.value.purpose, asked: input.asked, verdict: { ...verdict, instead: undefined } }),
+        verdictJson: JSON.stringify({
+          purpose: job.value.purpose,
+          asked: input.asked,
+          verdict: { ...verdict, instead: undefined },
+        }),
         overrideInspectionId: overridden.value?.inspectionId,
       },
       answer,

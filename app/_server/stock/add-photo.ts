@@ -1,6 +1,6 @@
 import type { Command } from '@/app/_server/act';
-import { type KeptPhoto, keepPhoto } from '@/app/_server/stock/keep-photo';
 import { writeEntry } from '@/app/_server/ledger/write-entry';
+import { type KeptPhoto, keepPhoto } from '@/app/_server/stock/keep-photo';
 import { err, ok } from '@/shared/result/result';
 
 /** Puts a photo with a lot, a container or a piece. */

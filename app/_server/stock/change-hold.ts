@@ -9,7 +9,8 @@ export type ChangeHold = { stockId: number; hold: HoldState; why: string };
 export const changeHold: Command<ChangeHold, { hold: HoldState }> = (book, by, input) =>
   writeEntry(book, { ...by, kind: input.hold === 'free' ? 'released' : 'held', request: input }, async (pen) => {
     const why = input.why.trim();
-    if (why === '') return err({ code: input.hold === 'free' ? 'release-needs-reason' : 'reason-needed', field: 'why' });
+    if (why === '')
+      return err({ code: input.hold === 'free' ? 'release-needs-reason' : 'reason-needed', field: 'why' });
     await pen.enter({ why }, { hold: input.hold });
     const moved = await pen.move(input.stockId, { hold: input.hold });
     return moved.ok ? ok({ hold: input.hold }) : moved;

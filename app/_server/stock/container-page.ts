@@ -57,7 +57,10 @@ export async function containerPage(book: OpenBook, label: string): Promise<Cont
     inspections: inspections.filter((each) => each.container === null || each.container === line.label),
     hazards: row.product.hazards.split(',').filter(Boolean),
     safetySheet: row.product.safetySheet,
-    cost: row.costMinor === null || row.currency === null ? null : { minor: minorUnits(row.costMinor), currency: row.currency as CurrencyCode },
+    cost:
+      row.costMinor === null || row.currency === null
+        ? null
+        : { minor: minorUnits(row.costMinor), currency: row.currency as CurrencyCode },
   };
 }
 

@@ -1,7 +1,7 @@
 import type { Command } from '@/app/_server/act';
 import { writeEntry } from '@/app/_server/ledger/write-entry';
-import { type LotDatesInput, lotDateColumns, refuseLotDates } from '@/app/_server/stock/lot-dates';
 import { lotDatesOf } from '@/app/_server/stock/judgeable';
+import { type LotDatesInput, lotDateColumns, refuseLotDates } from '@/app/_server/stock/lot-dates';
 import { dateIn } from '@/shared/calendar/date-in';
 import { err, ok } from '@/shared/result/result';
 import type { LabelDate } from '@/shared/shelf-life/types/label-date';
@@ -21,7 +21,11 @@ export const correctLotDates: Command<CorrectLotDates, { lotId: number }> = (boo
       .filter((name) => say(before[name]) !== say(input.dates[name]))
       .map((name) => `${names[name]}: ${say(before[name])} → ${say(input.dates[name])}`);
     if (said.length === 0) return err({ code: 'changes-nothing' });
-    await pen.tx.lot.update({ where: { stockId: lot.stockId }, data: lotDateColumns(input.dates), select: { stockId: true } });
+    await pen.tx.lot.update({
+      where: { stockId: lot.stockId },
+      data: lotDateColumns(input.dates),
+      select: { stockId: true },
+    });
     const why = [said.join('; '), input.why.trim()].filter(Boolean).join('. ');
     await pen.enter({ why, productId: lot.productId, stockId: lot.stockId }, { lotId: lot.stockId });
     return ok({ lotId: lot.stockId });

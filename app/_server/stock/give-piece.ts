@@ -11,25 +11,39 @@ import { judgePiece } from '@/shared/wood/judge-piece';
 export type GivePiece = { label: string; act: 'promise' | 'take' | 'free'; jobId?: number };
 
 export const givePiece: Command<GivePiece, { label: string; job: string | null }> = (book, by, input) =>
-  writeEntry<{ label: string; job: string | null }>(book, { ...by, kind: `piece-${input.act === 'free' ? 'freed' : input.act === 'take' ? 'taken' : 'promised'}`, request: input }, async (pen) => {
-    const piece = await loadPiece(pen.tx, input.label);
-    if (!piece) return err({ code: 'not-found' });
-    if (input.act === 'free') {
-      const answer = { label: piece.label, job: null };
-      await pen.enter({ jobId: piece.facts.promisedTo?.id }, answer);
-      const moved = await pen.move(piece.stockId, { jobId: null });
+  writeEntry<{ label: string; job: string | null }>(
+    book,
+    {
+      ...by,
+      kind: `piece-${input.act === 'free' ? 'freed' : input.act === 'take' ? 'taken' : 'promised'}`,
+      request: input,
+    },
+    async (pen) => {
+      const piece = await loadPiece(pen.tx, input.label);
+      if (!piece) return err({ code: 'not-found' });
+      if (input.act === 'free') {
+        const answer = { label: piece.label, job: null };
+        await pen.enter({ jobId: piece.facts.promisedTo?.id }, answer);
+        const moved = await pen.move(piece.stockId, { jobId: null });
+        return moved.ok ? ok(answer) : moved;
+      }
+      const job =
+        input.jobId === undefined
+          ? null
+          : await pen.tx.job.findUnique({ where: { id: input.jobId }, select: { id: true, name: true } });
+      if (!job) return err({ code: 'not-found', field: 'jobId' });
+      const verdict = judgePiece(piece.facts, dateIn(pen.book.timeZone, pen.now), job.id);
+      const stop = verdict.reasons.find((reason) => reason.weight === 'stop');
+      if (stop) {
+        if (stop.code === 'gone') return err({ code: 'already-empty', facts: { label: piece.label } });
+        return err({ code: 'stop-not-overridable', facts: { label: piece.label, because: stop.code } });
+      }
+      const answer = { label: piece.label, job: job.name };
+      await pen.enter(
+        { jobId: job.id, verdict: verdict.word, verdictJson: JSON.stringify({ piece: verdict }) },
+        answer,
+      );
+      const moved = await pen.move(piece.stockId, { jobId: job.id, quantityDelta: input.act === 'take' ? -1 : 0 });
       return moved.ok ? ok(answer) : moved;
-    }
-    const job = input.jobId === undefined ? null : await pen.tx.job.findUnique({ where: { id: input.jobId }, select: { id: true, name: true } });
-    if (!job) return err({ code: 'not-found', field: 'jobId' });
-    const verdict = judgePiece(piece.facts, dateIn(pen.book.timeZone, pen.now), job.id);
-    const stop = verdict.reasons.find((reason) => reason.weight === 'stop');
-    if (stop) {
-      if (stop.code === 'gone') return err({ code: 'already-empty', facts: { label: piece.label } });
-      return err({ code: 'stop-not-overridable', facts: { label: piece.label, because: stop.code } });
-    }
-    const answer = { label: piece.label, job: job.name };
-    await pen.enter({ jobId: job.id, verdict: verdict.word, verdictJson: JSON.stringify({ piece: verdict }) }, answer);
-    const moved = await pen.move(piece.stockId, { jobId: job.id, quantityDelta: input.act === 'take' ? -1 : 0 });
-    return moved.ok ? ok(answer) : moved;
-  });
+    },
+  );

@@ -3,12 +3,12 @@ import type { CalendarDate } from '@/shared/calendar/calendar-date';
 import type { Life } from '@/shared/calendar/life';
 import type { Precision } from '@/shared/calendar/precision';
 import { readOpened } from '@/shared/ledger/opened';
+import type { OwnLabelCode } from '@/shared/scan-codes/own-label';
 import type { Candidate } from '@/shared/shelf-life/types/candidate';
 import type { Inspection } from '@/shared/shelf-life/types/inspection';
 import type { LabelDate } from '@/shared/shelf-life/types/label-date';
 import type { HoldState } from '@/shared/shelf-life/types/lot-facts';
 import type { Basis, Policy, PolicyKind } from '@/shared/shelf-life/types/policy';
-import type { OwnLabelCode } from '@/shared/scan-codes/own-label';
 import { type AmountOf, amountOf, type StockUnit } from '@/shared/units/stock-unit';
 
 /** The columns a product's policy is made of. */
@@ -184,7 +184,12 @@ export function containerLine(row: JudgeableRow): ContainerLine {
     placeLabel: (place?.label ?? null) as OwnLabelCode | null,
     candidate: {
       policy: policyOf(row.product),
-      lot: { id: String(row.lot.stockId), code: row.lot.code ?? '', hold: row.lot.stock.hold as HoldState, ...lotDatesOf(row.lot) },
+      lot: {
+        id: String(row.lot.stockId),
+        code: row.lot.code ?? '',
+        hold: row.lot.stock.hold as HoldState,
+        ...lotDatesOf(row.lot),
+      },
       container: {
         id: String(row.stockId),
         label,
@@ -213,7 +218,9 @@ export function policyOf(row: PolicyRow): Policy {
     storage: least === null || most === null ? undefined : { leastC: least / 10, mostC: most / 10 },
     colourShows: row.colourShows,
     system:
-      row.system && row.part ? { id: String(row.system.id), name: row.system.name, part: row.part as 'A' | 'B' } : undefined,
+      row.system && row.part
+        ? { id: String(row.system.id), name: row.system.name, part: row.part as 'A' | 'B' }
+        : undefined,
   };
 }
 
@@ -227,7 +234,9 @@ export function lotDatesOf(row: LotDates): { madeOn?: LabelDate; bestBefore?: La
 }
 
 function labelDate(date: string | null, precision: string | null, confirmed: boolean): LabelDate | undefined {
-  return date === null ? undefined : { date: date as CalendarDate, precision: (precision ?? 'day') as Precision, confirmed };
+  return date === null
+    ? undefined
+    : { date: date as CalendarDate, precision: (precision ?? 'day') as Precision, confirmed };
 }
 
 function lifeOf(count: number | null, unit: string | null): Life | undefined {

@@ -1,10 +1,10 @@
 import type { WriteTransaction } from '@/prisma/open-book';
 import type { CalendarDate } from '@/shared/calendar/calendar-date';
-import type { PieceFacts } from '@/shared/wood/judge-piece';
 import type { OwnLabelCode } from '@/shared/scan-codes/own-label';
 import type { CurrencyCode } from '@/shared/units/currency';
 import { type MinorUnits, minorUnits } from '@/shared/units/minor-units';
 import { type Nanometres, nanometres } from '@/shared/units/nanometres';
+import type { PieceFacts } from '@/shared/wood/judge-piece';
 import { PIECE_FLAGS, type PieceFlag, type PieceForm } from '@/shared/wood/piece';
 
 /** The columns of a piece row that a list line and a verdict need. */
@@ -100,7 +100,10 @@ export function pieceLine(row: PieceRow): PieceLine {
     thicknessNm: nanometres(row.thicknessNm),
     flitch: row.flitch,
     flitchNumber: row.flitchNumber,
-    cost: row.costMinor === null || row.currency === null ? null : { minor: minorUnits(row.costMinor), currency: row.currency as CurrencyCode },
+    cost:
+      row.costMinor === null || row.currency === null
+        ? null
+        : { minor: minorUnits(row.costMinor), currency: row.currency as CurrencyCode },
     receivedOn: row.receivedOn as CalendarDate,
     note: row.note,
     place: place ? (place.parent ? `${place.name}, ${place.parent.name}` : place.name) : null,
@@ -109,7 +112,9 @@ export function pieceLine(row: PieceRow): PieceLine {
     facts: {
       inStock: row.stock.quantity > 0n,
       hold: row.stock.hold,
-      flags: row.flags.split(',').filter((each): each is PieceFlag => (PIECE_FLAGS as readonly string[]).includes(each)),
+      flags: row.flags
+        .split(',')
+        .filter((each): each is PieceFlag => (PIECE_FLAGS as readonly string[]).includes(each)),
       readings,
       form: row.form,
       promisedTo: row.stock.ownerJob ?? undefined,

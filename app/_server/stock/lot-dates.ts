@@ -28,7 +28,8 @@ export function refuseLotDates(dates: LotDatesInput, today: CalendarDate, opened
   if (made && made > today) return { code: 'made-in-the-future', field: 'madeOn' };
   for (const name of ['bestBefore', 'useBy'] as const) {
     const limit = dates[name];
-    if (made && limit && lastDayOf(limit.date, limit.precision) < made) return { code: 'made-after-best-before', field: name };
+    if (made && limit && lastDayOf(limit.date, limit.precision) < made)
+      return { code: 'made-after-best-before', field: name };
   }
   if (made && opened && opened.on < made) return { code: 'opened-before-made', field: 'opened' };
   return undefined;

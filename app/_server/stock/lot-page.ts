@@ -1,5 +1,12 @@
 import { type InspectionLine, inspectionsOf } from '@/app/_server/stock/container-page';
-import { type ContainerLine, containerLine, judgeableSelect, lotDatesOf, policyOf, policySelect } from '@/app/_server/stock/judgeable';
+import {
+  type ContainerLine,
+  containerLine,
+  judgeableSelect,
+  lotDatesOf,
+  policyOf,
+  policySelect,
+} from '@/app/_server/stock/judgeable';
 import type { LotDatesInput } from '@/app/_server/stock/lot-dates';
 import type { OpenBook } from '@/prisma/open-book';
 import type { HoldState } from '@/shared/shelf-life/types/lot-facts';

@@ -3,9 +3,16 @@ import { writeEntry } from '@/app/_server/ledger/write-entry';
 import { err, ok } from '@/shared/result/result';
 
 /** Moves containers and pieces to a place. What stands there already is passed over. */
-export const moveStock: Command<{ labels: string[]; placeLabel: string }, { moved: string[]; place: string }> = (book, by, input) =>
+export const moveStock: Command<{ labels: string[]; placeLabel: string }, { moved: string[]; place: string }> = (
+  book,
+  by,
+  input,
+) =>
   writeEntry(book, { ...by, kind: 'moved', request: input }, async (pen) => {
-    const place = await pen.tx.place.findUnique({ where: { label: input.placeLabel }, select: { id: true, name: true } });
+    const place = await pen.tx.place.findUnique({
+      where: { label: input.placeLabel },
+      select: { id: true, name: true },
+    });
     if (!place) return err({ code: 'not-found', field: 'placeLabel' });
     const rows = await pen.tx.stock.findMany({
       where: { label: { in: input.labels } },

@@ -5,7 +5,11 @@ import { err, ok } from '@/shared/result/result';
 import type { Condition } from '@/shared/shelf-life/types/container-facts';
 
 /** What was seen in a container, as it is now: everything that is wrong with it, and how that came to be. */
-export const noteCondition: Command<{ label: string; conditions: Condition[]; why: string }, { label: string }> = (book, by, input) =>
+export const noteCondition: Command<{ label: string; conditions: Condition[]; why: string }, { label: string }> = (
+  book,
+  by,
+  input,
+) =>
   writeEntry(book, { ...by, kind: 'condition-noted', request: input }, async (pen) => {
     const row = await pen.tx.stock.findUnique({ where: { label: input.label }, select: { id: true, condition: true } });
     if (!row) return err({ code: 'not-found' });

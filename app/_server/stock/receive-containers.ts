@@ -8,8 +8,8 @@ import type { CalendarDate } from '@/shared/calendar/calendar-date';
 import { dateIn } from '@/shared/calendar/date-in';
 import type { Life } from '@/shared/calendar/life';
 import { type Opened, writeOpened } from '@/shared/ledger/opened';
-import type { Condition } from '@/shared/shelf-life/types/container-facts';
 import { err, ok, type Result } from '@/shared/result/result';
+import type { Condition } from '@/shared/shelf-life/types/container-facts';
 
 /** Containers of one lot that came through the door together. */
 export type ReceiveContainers = {
@@ -46,10 +46,12 @@ export const receiveContainers: Command<ReceiveContainers, Received> = (book, by
     });
     if (!product) return err({ code: 'not-found', field: 'productId' });
     const left = input.left ?? input.size;
-    if (!Number.isSafeInteger(input.size) || input.size <= 0) return err({ code: 'not-an-exact-amount', field: 'size' });
+    if (!Number.isSafeInteger(input.size) || input.size <= 0)
+      return err({ code: 'not-an-exact-amount', field: 'size' });
     if (!Number.isSafeInteger(left) || left <= 0) return err({ code: 'not-an-exact-amount', field: 'left' });
     if (left > input.size) return err({ code: 'not-enough-left', field: 'left' });
-    if (!Number.isInteger(input.count) || input.count < 1 || input.count > 500) return err({ code: 'absurd-count', field: 'count' });
+    if (!Number.isInteger(input.count) || input.count < 1 || input.count > 500)
+      return err({ code: 'absurd-count', field: 'count' });
     if (input.receivedOn > today) return err({ code: 'received-in-the-future', field: 'receivedOn' });
     if (input.opened && input.opened.on > today) return err({ code: 'opened-in-the-future', field: 'opened' });
     const place = input.placeLabel
@@ -109,14 +111,21 @@ async function lotFor(
     : null;
   if (!known) {
     const { id } = await pen.tx.stock.create({ data: { kind: 'lot' }, select: { id: true } });
-    await pen.tx.lot.create({ data: { stockId: id, productId: product.id, code, ...columns }, select: { stockId: true } });
+    await pen.tx.lot.create({
+      data: { stockId: id, productId: product.id, code, ...columns },
+      select: { stockId: true },
+    });
     await indexWords(pen.tx, 'lot', id, [product.name, product.maker, code ?? 'unmarked']);
     return ok(id);
   }
   // A lot has one set of dates. What this label adds is kept; what contradicts the book is for a person to settle.
   for (const name of ['madeOn', 'bestBefore', 'useBy'] as const) {
     if (known[name] !== null && columns[name] !== null && known[name] !== columns[name]) {
-      return err({ code: 'lot-dates-differ', field: name, facts: { lot: code, book: known[name], label: columns[name] } });
+      return err({
+        code: 'lot-dates-differ',
+        field: name,
+        facts: { lot: code, book: known[name], label: columns[name] },
+      });
     }
   }
   const added = lotDateColumns({

@@ -18,7 +18,11 @@ const KEPT_SIDE = 2048;
  */
 export async function receivePhoto(upload: Buffer, caption: string): Promise<Result<KeptPhoto, Refusal>> {
   if (upload.length > MOST_PHOTO_BYTES) {
-    return err({ code: 'photo-too-large', field: 'photo', facts: { megabytes: Math.round(upload.length / 1e6), most: 30 } });
+    return err({
+      code: 'photo-too-large',
+      field: 'photo',
+      facts: { megabytes: Math.round(upload.length / 1e6), most: 30 },
+    });
   }
   const options = { limitInputPixels: MOST_PHOTO_PIXELS, failOn: 'error' as const };
   let pixels = 0;
@@ -29,7 +33,11 @@ export async function receivePhoto(upload: Buffer, caption: string): Promise<Res
     return err({ code: 'photo-not-an-image', field: 'photo' });
   }
   if (pixels > MOST_PHOTO_PIXELS) {
-    return err({ code: 'photo-too-many-pixels', field: 'photo', facts: { megapixels: Math.round(pixels / 1e6), most: MOST_PHOTO_PIXELS / 1e6 } });
+    return err({
+      code: 'photo-too-many-pixels',
+      field: 'photo',
+      facts: { megapixels: Math.round(pixels / 1e6), most: MOST_PHOTO_PIXELS / 1e6 },
+    });
   }
   let kept: { data: Buffer; info: OutputInfo };
   try {
@@ -53,5 +61,11 @@ export async function receivePhoto(upload: Buffer, caption: string): Promise<Res
     await fs.rm(partial, { force: true });
     throw error;
   }
-  return ok({ file, width: kept.info.width, height: kept.info.height, bytes: kept.data.length, caption: caption.trim().slice(0, 200) });
+  return ok({
+    file,
+    width: kept.info.width,
+    height: kept.info.height,
+    bytes: kept.data.length,
+    caption: caption.trim().slice(0, 200),
+  });
 }

@@ -40,7 +40,8 @@ export const receivePieces: Command<ReceivePieces, { pieces: { stockId: number; 
   { photo, ...input },
 ) =>
   writeEntry(book, { ...by, kind: 'received', request: { ...input, photo: photo?.file } }, async (pen) => {
-    if (!Number.isInteger(input.count) || input.count < 1 || input.count > 500) return err({ code: 'absurd-count', field: 'count' });
+    if (!Number.isInteger(input.count) || input.count < 1 || input.count > 500)
+      return err({ code: 'absurd-count', field: 'count' });
     const today = dateIn(pen.book.timeZone, pen.now);
     if (input.receivedOn > today) return err({ code: 'received-in-the-future', field: 'receivedOn' });
     const sizes = ['lengthNm', 'widthStartNm', 'widthMiddleNm', 'widthEndNm', 'thicknessNm'] as const;

@@ -1,6 +1,6 @@
 import type { Command } from '@/app/_server/act';
-import { type KeptPhoto, keepPhoto } from '@/app/_server/stock/keep-photo';
 import { writeEntry } from '@/app/_server/ledger/write-entry';
+import { type KeptPhoto, keepPhoto } from '@/app/_server/stock/keep-photo';
 import type { CalendarDate } from '@/shared/calendar/calendar-date';
 import { dateIn } from '@/shared/calendar/date-in';
 import { err, ok } from '@/shared/result/result';
@@ -25,12 +25,17 @@ export const recordInspection: Command<RecordInspection, { lotId: number; madeOn
   { photo, ...input },
 ) =>
   writeEntry(book, { ...by, kind: 'inspected', request: { ...input, photo: photo?.file } }, async (pen) => {
-    if (input.madeOn > dateIn(pen.book.timeZone, pen.now)) return err({ code: 'received-in-the-future', field: 'madeOn' });
+    if (input.madeOn > dateIn(pen.book.timeZone, pen.now))
+      return err({ code: 'received-in-the-future', field: 'madeOn' });
     if (input.validUntil && input.validUntil < input.madeOn) {
       return err({ code: 'inspection-valid-before-made', field: 'validUntil' });
     }
-    if (input.kind === 'test-pour' && !photo && input.note.trim() === '') return err({ code: 'override-needs-test-pour', field: 'note' });
-    const lot = await pen.tx.lot.findUnique({ where: { stockId: input.lotId }, select: { stockId: true, productId: true } });
+    if (input.kind === 'test-pour' && !photo && input.note.trim() === '')
+      return err({ code: 'override-needs-test-pour', field: 'note' });
+    const lot = await pen.tx.lot.findUnique({
+      where: { stockId: input.lotId },
+      select: { stockId: true, productId: true },
+    });
     if (!lot) return err({ code: 'not-found' });
     const container = input.containerLabel
       ? await pen.tx.container.findFirst({

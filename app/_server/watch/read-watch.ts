@@ -53,7 +53,10 @@ export async function readWatch(book: OpenBook, today: CalendarDate): Promise<Wa
   });
   watch.looked = rows.length;
   const lines = rows.map(containerLine);
-  const touched = await lastTouched(book, lines.filter((line) => line.candidate.container.opened).map((line) => line.stockId));
+  const touched = await lastTouched(
+    book,
+    lines.filter((line) => line.candidate.container.opened).map((line) => line.stockId),
+  );
   const soon = addDays(today, SOON_DAYS);
   for (const line of lines) {
     const verdict = judge({ ...line.candidate, purpose: 'client', dayOfUse: today, today });
@@ -63,9 +66,15 @@ export async function readWatch(book: OpenBook, today: CalendarDate): Promise<Wa
     const openedDays = opened ? daysBetween(opened.on, today) : 0;
     const untouched = (touched.get(line.stockId) ?? 0) <= Date.parse(addDays(today, -FORGOTTEN_DAYS));
     if (codes.has('on-hold') || codes.has('quarantine') || codes.has('recalled')) watch.onHold.push(watched);
-    else if (codes.has('past-limit') || codes.has('gelled') || codes.has('skinned-through') || codes.has('frozen-ruined')) {
+    else if (
+      codes.has('past-limit') ||
+      codes.has('gelled') ||
+      codes.has('skinned-through') ||
+      codes.has('frozen-ruined')
+    ) {
       watch.expired.push(watched);
-    } else if (codes.has('limit-near') || (verdict.governing && verdict.governing.lastGoodDay <= soon)) watch.expiring.push(watched);
+    } else if (codes.has('limit-near') || (verdict.governing && verdict.governing.lastGoodDay <= soon))
+      watch.expiring.push(watched);
     else if (opened && openedDays > FORGOTTEN_DAYS && untouched) watch.forgotten.push({ ...watched, openedDays });
     else if (codes.has('date-unknown') || codes.has('inspection-failed')) watch.undated.push(watched);
     else if (codes.has('date-unconfirmed')) watch.unconfirmed.push(watched);
@@ -86,7 +95,10 @@ export async function readWatch(book: OpenBook, today: CalendarDate): Promise<Wa
 
 /** When each thing was last moved, as milliseconds. */
 async function lastTouched(book: OpenBook, stockIds: number[]): Promise<Map<number, number>> {
-  const rows = await book.read.stock.findMany({ where: { id: { in: stockIds } }, select: { id: true, lastMovementId: true } });
+  const rows = await book.read.stock.findMany({
+    where: { id: { in: stockIds } },
+    select: { id: true, lastMovementId: true },
+  });
   const movements = await book.read.movement.findMany({
     where: { id: { in: rows.map((row) => row.lastMovementId) } },
     select: { stockId: true, entry: { select: { happenedAt: true } } },

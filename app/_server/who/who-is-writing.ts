@@ -8,8 +8,12 @@ const DEVICE_COOKIE = 'flitchbook-device';
 export async function whoIsWriting(): Promise<Who> {
   const jar = await cookies();
   const agent = (await headers()).get('user-agent') ?? '';
-  const who = decodeURIComponent(jar.get(WHO_COOKIE)?.value ?? '').trim().slice(0, 60);
-  const device = decodeURIComponent(jar.get(DEVICE_COOKIE)?.value ?? '').trim().slice(0, 60);
+  const who = decodeURIComponent(jar.get(WHO_COOKIE)?.value ?? '')
+    .trim()
+    .slice(0, 60);
+  const device = decodeURIComponent(jar.get(DEVICE_COOKIE)?.value ?? '')
+    .trim()
+    .slice(0, 60);
   return { who: who || 'Maker', device: device || deviceOf(agent) };
 }
 

@@ -1,9 +1,9 @@
 import type { Refusal, RefusalCode } from '@/app/_server/refusal';
-import type { Problem } from '@/shared/result/answer';
-import { sayDate } from '@/shared/calendar/say-date';
 import type { CalendarDate } from '@/shared/calendar/calendar-date';
-import { printOwnLabel } from '@/shared/scan-codes/print-own-label';
+import { sayDate } from '@/shared/calendar/say-date';
+import type { Problem } from '@/shared/result/answer';
 import type { OwnLabelCode } from '@/shared/scan-codes/own-label';
+import { printOwnLabel } from '@/shared/scan-codes/print-own-label';
 import { printQuantity } from '@/shared/units/print-quantity';
 import { amountOf, type StockUnit } from '@/shared/units/stock-unit';
 
@@ -25,41 +25,88 @@ const FIELDS: Record<string, string> = {
 
 const WORDS: Record<RefusalCode, Words> = {
   'no-book-yet': () => ({ what: 'There is no book here yet.', todo: 'Begin one first.' }),
-  'book-already-there': () => ({ what: 'A book has been begun here already.', todo: 'Open it: nothing of it was changed.' }),
-  'key-used-for-something-else': () => ({ what: 'This press was already used for something else.', todo: 'Load the page again and do it once more.' }),
+  'book-already-there': () => ({
+    what: 'A book has been begun here already.',
+    todo: 'Open it: nothing of it was changed.',
+  }),
+  'key-used-for-something-else': () => ({
+    what: 'This press was already used for something else.',
+    todo: 'Load the page again and do it once more.',
+  }),
   'not-found': (facts) => ({
     what: facts.label ? `${label(facts)} is not in this book.` : 'That is not in this book.',
     todo: 'Check the label, or search for it by name.',
   }),
-  'below-zero': () => ({ what: 'There is less left than that.', todo: 'Somebody may have taken some just now. Look again at what is left.' }),
+  'below-zero': () => ({
+    what: 'There is less left than that.',
+    todo: 'Somebody may have taken some just now. Look again at what is left.',
+  }),
   'changes-nothing': () => ({ what: 'It is like that already.', todo: 'There is nothing to write.' }),
-  'not-an-exact-amount': () => ({ what: 'That is not an amount the book can keep.', todo: 'Give an amount above zero.' }),
-  'more-than-one-piece': () => ({ what: 'A piece is in the book already.', todo: 'Each piece of wood is one thing with one label.' }),
-  'lot-has-no-quantity': () => ({ what: 'A lot has no quantity of its own.', todo: 'Quantities are in its containers.' }),
+  'not-an-exact-amount': () => ({
+    what: 'That is not an amount the book can keep.',
+    todo: 'Give an amount above zero.',
+  }),
+  'more-than-one-piece': () => ({
+    what: 'A piece is in the book already.',
+    todo: 'Each piece of wood is one thing with one label.',
+  }),
+  'lot-has-no-quantity': () => ({
+    what: 'A lot has no quantity of its own.',
+    todo: 'Quantities are in its containers.',
+  }),
   'changed-since': (facts) => ({
     what: `The ${FIELDS[String(facts.field)] ?? 'state'} of ${facts.label ? label(facts) : 'the lot'} was changed again since.`,
     todo: 'Reverse the later entry first.',
   }),
-  'already-reversed': (facts) => ({ what: `This was already reversed, by entry ${facts.entry}.`, todo: 'An entry is reversed once.' }),
-  'nothing-to-reverse': () => ({ what: 'That entry moved nothing, so there is nothing to undo.', todo: 'Write the correction as a new entry.' }),
+  'already-reversed': (facts) => ({
+    what: `This was already reversed, by entry ${facts.entry}.`,
+    todo: 'An entry is reversed once.',
+  }),
+  'nothing-to-reverse': () => ({
+    what: 'That entry moved nothing, so there is nothing to undo.',
+    todo: 'Write the correction as a new entry.',
+  }),
   'used-since': (facts) => ({ what: `Some of ${label(facts)} was used since.`, todo: 'Reverse what was used first.' }),
   'code-means-something-else': (facts) => ({
     what: `This code already means ${sayMeaning(facts.means)}.`,
     todo: 'A code means one thing. Use another code of the label, or one of our own labels.',
   }),
-  'own-label-is-not-taught': () => ({ what: 'This is one of our own labels.', todo: 'Own labels are given by the book, not taught.' }),
-  'name-taken': (facts) => ({ what: `There is already one called ${facts.name}.`, todo: 'Choose it, or give this one another name.' }),
+  'own-label-is-not-taught': () => ({
+    what: 'This is one of our own labels.',
+    todo: 'Own labels are given by the book, not taught.',
+  }),
+  'name-taken': (facts) => ({
+    what: `There is already one called ${facts.name}.`,
+    todo: 'Choose it, or give this one another name.',
+  }),
   'opened-before-made': (facts) => ({
-    what: facts.made ? `It was made on ${date(facts.made)}: it cannot have been opened before.` : 'It cannot have been opened before it was made.',
+    what: facts.made
+      ? `It was made on ${date(facts.made)}: it cannot have been opened before.`
+      : 'It cannot have been opened before it was made.',
     todo: 'Check both dates on the label.',
   }),
-  'opened-in-the-future': () => ({ what: 'It cannot have been opened on a day to come.', todo: 'Give today or an earlier day.' }),
-  'already-open': (facts) => ({ what: `It is known to have been opened on ${date(facts.on)}.`, todo: 'A guess does not replace a known day.' }),
-  'made-in-the-future': () => ({ what: 'It cannot have been made on a day to come.', todo: 'Check the made-on date and its year.' }),
-  'made-after-best-before': () => ({ what: 'That limit is before the day it was made.', todo: 'Check both dates on the label.' }),
+  'opened-in-the-future': () => ({
+    what: 'It cannot have been opened on a day to come.',
+    todo: 'Give today or an earlier day.',
+  }),
+  'already-open': (facts) => ({
+    what: `It is known to have been opened on ${date(facts.on)}.`,
+    todo: 'A guess does not replace a known day.',
+  }),
+  'made-in-the-future': () => ({
+    what: 'It cannot have been made on a day to come.',
+    todo: 'Check the made-on date and its year.',
+  }),
+  'made-after-best-before': () => ({
+    what: 'That limit is before the day it was made.',
+    todo: 'Check both dates on the label.',
+  }),
   'received-in-the-future': () => ({ what: 'That day is still to come.', todo: 'Give today or an earlier day.' }),
   'absurd-count': () => ({ what: 'That many at once cannot be right.', todo: 'Give a number from 1 to 500.' }),
-  'unit-does-not-fit': () => ({ what: 'That does not fit the size of this container.', todo: 'Check the number and its unit.' }),
+  'unit-does-not-fit': () => ({
+    what: 'That does not fit the size of this container.',
+    todo: 'Check the number and its unit.',
+  }),
   'place-in-itself': () => ({ what: 'A place cannot be inside itself.', todo: 'Choose another place for it.' }),
   'same-place': (facts) => ({ what: `It is in ${facts.place} already.`, todo: 'Scan another place to move it there.' }),
   'verdict-changed': (facts) => ({
@@ -68,11 +115,16 @@ const WORDS: Record<RefusalCode, Words> = {
     kept: 'Nothing was written.',
   }),
   'stop-not-overridable': (facts) => ({
-    what: facts.label ? `${label(facts)} may not be used: ${SAY_STOP[String(facts.because)] ?? 'it is stopped'}.` : 'This Stop cannot be overridden.',
+    what: facts.label
+      ? `${label(facts)} may not be used: ${SAY_STOP[String(facts.because)] ?? 'it is stopped'}.`
+      : 'This Stop cannot be overridden.',
     todo: 'A hold or recall is released first, with a reason. What is spoilt, or does not belong together, is never used.',
   }),
   'override-needs-reason': () => ({ what: 'Using it anyway needs a reason.', todo: 'Write why, in a few words.' }),
-  'override-needs-test-pour': () => ({ what: 'Using it anyway needs a test pour with a photo or a note.', todo: 'Pour a little, let it cure as the data sheet says, and record how it came out.' }),
+  'override-needs-test-pour': () => ({
+    what: 'Using it anyway needs a test pour with a photo or a note.',
+    todo: 'Pour a little, let it cure as the data sheet says, and record how it came out.',
+  }),
   'test-pour-not-passed': () => ({ what: 'The test pour did not pass.', todo: 'Take another container.' }),
   'not-enough-left': (facts) => ({
     what:
@@ -85,23 +137,41 @@ const WORDS: Record<RefusalCode, Words> = {
     what: `Nothing is left of ${label(facts)}: the last of it was taken already.`,
     todo: 'Its page shows who took it and when. Take another.',
   }),
-  'release-needs-reason': () => ({ what: 'A release is a decision: it needs its reason.', todo: 'Write why it may be used again.' }),
-  'photo-not-an-image': () => ({ what: 'That file is not a picture this program can read.', todo: 'Take the photo again, or save it as JPEG or PNG.' }),
-  'photo-too-large': (facts) => ({ what: `That photo is ${facts.megabytes} MB; the most is ${facts.most} MB.`, todo: 'Choose a smaller one.' }),
+  'release-needs-reason': () => ({
+    what: 'A release is a decision: it needs its reason.',
+    todo: 'Write why it may be used again.',
+  }),
+  'photo-not-an-image': () => ({
+    what: 'That file is not a picture this program can read.',
+    todo: 'Take the photo again, or save it as JPEG or PNG.',
+  }),
+  'photo-too-large': (facts) => ({
+    what: `That photo is ${facts.megabytes} MB; the most is ${facts.most} MB.`,
+    todo: 'Choose a smaller one.',
+  }),
   'photo-too-many-pixels': (facts) => ({
     what: `That picture would unpack to ${facts.megapixels} megapixels; the most is ${facts.most}.`,
     todo: 'Choose a smaller one.',
   }),
-  'reason-needed': () => ({ what: 'This needs a reason.', todo: 'Write why, in a few words; it stays in the history.' }),
+  'reason-needed': () => ({
+    what: 'This needs a reason.',
+    todo: 'Write why, in a few words; it stays in the history.',
+  }),
   'day-in-the-past': () => ({ what: 'That day has passed.', todo: 'Give today or a day to come.' }),
   'system-unknown': () => ({ what: 'That resin system is not in the book.', todo: 'Choose one, or name a new one.' }),
-  'inspection-valid-before-made': () => ({ what: 'It cannot be valid until before the day it was made.', todo: 'Check both dates.' }),
+  'inspection-valid-before-made': () => ({
+    what: 'It cannot be valid until before the day it was made.',
+    todo: 'Check both dates.',
+  }),
   'lot-dates-differ': (facts) => ({
     what: `Lot ${facts.lot} is in the book with ${date(facts.book)}; this label says ${date(facts.label)}.`,
     todo: "Read the label again. If the book is wrong, correct the lot's dates on its page; if it is another lot, give its code.",
   }),
   'outside-range': () => ({ what: 'That number cannot be right here.', todo: 'Check the number and its unit.' }),
-  'has-stock': (facts) => ({ what: `There is stock of ${facts.name} counted in the old unit.`, todo: 'Teach a new product for the other unit.' }),
+  'has-stock': (facts) => ({
+    what: `There is stock of ${facts.name} counted in the old unit.`,
+    todo: 'Teach a new product for the other unit.',
+  }),
 };
 
 const SAY_STOP: Record<string, string> = {

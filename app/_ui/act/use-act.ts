@@ -21,7 +21,9 @@ export function useAct<I, A>(action: (key: string, input: I) => Promise<Answer<A
   const held = useRef<{ key: string; request: string }>(undefined);
   const run = useCallback(
     async (input: I): Promise<Answer<A>> => {
-      const request = JSON.stringify(input, (_, value) => (value instanceof File ? `${value.name}/${value.size}` : value));
+      const request = JSON.stringify(input, (_, value) =>
+        value instanceof File ? `${value.name}/${value.size}` : value,
+      );
       if (held.current?.request !== request) held.current = { key: freshKey(), request };
       setPending(true);
       setProblem(undefined);
