@@ -31,7 +31,12 @@ const server = spawn(
   [path.join(root, 'node_modules/next/dist/bin/next'), 'start', '-H', host, '-p', String(port)],
   {
     cwd: root,
-    env: { ...process.env, NEXT_TELEMETRY_DISABLED: '1', FLITCHBOOK_DATA: data },
+    env: {
+      ...process.env,
+      NEXT_TELEMETRY_DISABLED: '1',
+      FLITCHBOOK_DATA: data,
+      FLITCHBOOK_NETWORK: isLoopback(host) ? '0' : '1',
+    },
     stdio: ['ignore', 'pipe', 'inherit'],
   },
 );
@@ -56,6 +61,10 @@ function serving() {
     // No settings yet: loopback.
   }
   return { host: process.env.HOST ?? (open ? '0.0.0.0' : '127.0.0.1'), port: Number(process.env.PORT ?? 3000) };
+}
+
+function isLoopback(host) {
+  return host === '127.0.0.1' || host === 'localhost' || host === '::1';
 }
 
 function isFree(host, port) {

@@ -1,7 +1,7 @@
 import type { LabelContent } from './label-content';
 import { printableText } from './printable-text';
+import { type Limits, type Setting, setRows } from './set-rows';
 import { ASCENT, DESCENT, type Face, type Typeface, X_HEIGHT } from './typeface';
-import { wrapText } from './wrap-text';
 
 export type Box = { readonly x: number; readonly y: number; readonly width: number; readonly height: number };
 
@@ -27,21 +27,6 @@ export type FittedWords = {
 /** `large`: whole, and legible at a glance. `small`: whole, but small print. `shortened`: ends in ellipses or lost lines. */
 export type WordsFit = 'large' | 'small' | 'shortened';
 
-type Row = {
-  readonly text: string;
-  readonly face: Face;
-  readonly size: number;
-  readonly height: number;
-  readonly rule: boolean;
-};
-type Setting = {
-  readonly rows: readonly Row[];
-  readonly height: number;
-  readonly broken: boolean;
-  readonly cut: boolean;
-};
-type Limits = { readonly titleLines: number; readonly lineLines: number };
-
 /**
  * Smallest x-heights, in millimetres: what EU food law asks of print people must be able to read, 1.2 mm, and 0.9 mm where
  * there is little room (Regulation (EU) 1169/2011, article 13(2) and (3)).
@@ -50,13 +35,8 @@ const LARGE_MM = 1.2 / X_HEIGHT;
 const SMALL_MM = 0.9 / X_HEIGHT;
 const LARGEST_MM = 8;
 const STEP = 0.95;
-/** Room for handwriting over a rule, and the shortest rule worth printing, in millimetres. */
-const WRITING_HEIGHT_MM = 4;
-const SHORTEST_RULE_MM = 12;
 const TITLE_RATIOS = [2.4, 2.1, 1.8, 1.55, 1.35, 1.2] as const;
 const SMALLEST_RATIO = 1.2;
-/** Air under the title, as a share of the lines' size. */
-const TITLE_GAP = 0.3;
 const WHOLE: Limits = { titleLines: 6, lineLines: 3 };
 /** Tried in turn when the whole does not fit: the lines carry the dates, so the title gives way first. */
 const SHORTENED: readonly Limits[] = [
@@ -114,46 +94,6 @@ function sizesDownTo(smallest: number): number[] {
   const sizes: number[] = [];
   for (let size = LARGEST_MM; size > smallest; size *= STEP) sizes.push(size);
   return [...sizes, smallest];
-}
-
-function setRows(
-  title: string,
-  end: readonly string[],
-  lines: readonly { readonly text: string; readonly rule: boolean }[],
-  size: number,
-  ratio: number,
-  width: number,
-  limits: Limits,
-  typeface: Typeface,
-): Setting {
-  const rows: Row[] = [];
-  let broken = false;
-  let cut = false;
-  const add = (text: string, face: Face, rowSize: number, most: number, rule: boolean) => {
-    const room = rule ? width - SHORTEST_RULE_MM : width;
-    const wrapped = wrapText(text, room, most, (part) => typeface.width(part, face) * rowSize);
-    broken ||= wrapped.broken;
-    cut ||= wrapped.cut;
-    const leading = (ASCENT + DESCENT) * rowSize;
-    const parts = wrapped.lines.length === 0 && rule ? [''] : wrapped.lines;
-    parts.forEach((part, index) => {
-      const ruled = rule && index === parts.length - 1;
-      rows.push({
-        text: part,
-        face,
-        size: rowSize,
-        height: ruled ? Math.max(leading, WRITING_HEIGHT_MM) : leading,
-        rule: ruled,
-      });
-    });
-  };
-  add(title, 'strong', size * ratio, limits.titleLines, false);
-  const titleRows = rows.length;
-  for (const text of end) add(text, 'strong', size, 1, false);
-  for (const line of lines) add(line.text, 'text', size, limits.lineLines, line.rule);
-  const next = rows[titleRows];
-  if (next && titleRows > 0) rows[titleRows] = { ...next, height: next.height + TITLE_GAP * size };
-  return { rows, height: rows.reduce((sum, row) => sum + row.height, 0), broken, cut };
 }
 
 function place(setting: Setting, box: Box, typeface: Typeface): Omit<FittedWords, 'fit'> {

@@ -11,6 +11,8 @@ export interface HistoryEntry {
   /** What was written: "Took 0.66 kg for the rowan table, lift 2". */
   what: ReactNode;
   why?: ReactNode;
+  /** What hangs on it: links to the things it moved, its photos. */
+  below?: ReactNode;
   verdict?: { word: VerdictWord; words?: string };
   /** Set when another entry put this one right: "Reversed 3 Dec by Ada". The entry stays, struck through. */
   reversed?: ReactNode;
@@ -22,7 +24,7 @@ export interface HistoryEntry {
 export function HistoryList({ entries, label }: { entries: readonly HistoryEntry[]; label: string }) {
   return (
     <ol className={styles.list} aria-label={label}>
-      {entries.map(({ id, when, who, what, why, verdict, reversed, action }) => (
+      {entries.map(({ id, when, who, what, why, below, verdict, reversed, action }) => (
         <li key={id} className={styles.entry}>
           <p className={styles.when}>
             <time dateTime={when.iso}>{when.words}</time>
@@ -36,6 +38,7 @@ export function HistoryList({ entries, label }: { entries: readonly HistoryEntry
                 <VerdictPill word={verdict.word}>{verdict.words}</VerdictPill>
               </p>
             ) : null}
+            {below}
             {reversed ? <p className={styles.why}>{reversed}</p> : null}
           </div>
           {action ? <div className={styles.action}>{action}</div> : null}

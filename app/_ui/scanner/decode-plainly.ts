@@ -6,14 +6,19 @@ import type { PlainReader } from './plain-reader';
 
 const PHOTO_SIDES = [1600, 1000, 600];
 
-/** One camera frame with the slower reader: all of it, every third frame on its side. Linear codes need two that agree. */
+/**
+ * One camera frame with the slower reader: in turn all of it, its middle, and its middle on its side. The middle alone reads
+ * bar codes that wood grain beside them would hide. Linear codes need two frames that agree.
+ */
 export function decodeFramePlainly(
   read: PlainReader,
   frame: CameraFrame,
   number: number,
   doubtful: Doubtful,
 ): { readonly accepted: readonly DecodedCode[]; readonly doubtful: Doubtful } {
-  return acceptCodes(read(frame.whole(), number % 3 === 2), number, doubtful);
+  const turn = number % 3;
+  const seen = turn === 0 ? read(frame.whole()) : read(frame.centre(), turn === 2);
+  return acceptCodes(seen, number, doubtful);
 }
 
 /** A photo with the slower reader, at several scales, upright and on its side. */

@@ -53,7 +53,7 @@ const KEYS_PER_STUMBLE = 8;
 export const SHORTEST_SCAN = 4;
 /** A run that broke off makes what follows within this time a remainder, not a code. */
 const REMAINDER_MS = 500;
-const SHOWS_SPEED = 3;
+const SHOWS_SPEED = 2;
 
 const typing: WedgeDecision = { kind: 'typing' };
 
@@ -65,7 +65,7 @@ const typing: WedgeDecision = { kind: 'typing' };
  * because its tail alone would be a wrong code. Group separators are taken as Ctrl+], Alt+029 or the character itself.
  * Held keys, input methods, shortcuts and slow keys are typing.
  *
- * @example four keys 10 ms apart, then Enter: `start`, `typing`, `burst`, `burst`, `scan`
+ * @example four keys 10 ms apart, then Enter: `start`, `burst`, `burst`, `burst`, `scan`
  */
 export function pressWedgeKey(state: WedgeState, press: WedgeKey): { state: WedgeState; decision: WedgeDecision } {
   if (press.target === 'composing' || press.repeat || press.meta || press.key === 'Dead') {

@@ -32,7 +32,7 @@ describe('a scanner that types is heard', () => {
   it('takes a fast run that ends with Enter', () => {
     expect(press([...type('S-2HM8KQ'), enter]).map((decision) => decision.kind)).toEqual([
       'start',
-      'typing',
+      'burst',
       'burst',
       'burst',
       'burst',
