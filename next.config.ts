@@ -25,6 +25,7 @@ const config: NextConfig = {
     '@prisma/adapter-better-sqlite3',
     '@prisma/schema-engine-wasm',
     'pdfkit',
+    'fontkit',
     'bwip-js',
     'sharp',
   ],

@@ -2,10 +2,10 @@ import fs from 'node:fs';
 import path from 'node:path';
 import { PrismaBetterSqlite3 } from '@prisma/adapter-better-sqlite3';
 import { bindMigrationAwareSqlAdapterFactory } from '@prisma/driver-adapter-utils';
+import { migrationNames, migrationsFolder } from '@/prisma/migration-names';
 
 const root = path.join(import.meta.dirname, '..');
 export const schemaPath = path.join(root, 'prisma/schema.prisma');
-export const migrationsFolder = path.join(root, 'prisma/migrations');
 const filters = { externalTables: [], externalEnums: [] };
 
 type MigrationFile = { path: string; migrationFile: { path: string; content: { tag: 'ok'; value: string } } };
@@ -50,16 +50,6 @@ async function withSchemaEngine<T>(database: string, work: (engine: SchemaEngine
   } finally {
     for (const connection of opened) await connection.dispose();
   }
-}
-
-/** The migrations on disk, oldest first. */
-export function migrationNames(): string[] {
-  if (!fs.existsSync(migrationsFolder)) return [];
-  return fs
-    .readdirSync(migrationsFolder, { withFileTypes: true })
-    .filter((each) => each.isDirectory())
-    .map((each) => each.name)
-    .sort();
 }
 
 function migrationsList() {

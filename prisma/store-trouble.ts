@@ -1,4 +1,4 @@
-import { NewerBookError } from '@/prisma/prepare-book';
+import { NewerBookError } from '@/prisma/check-version';
 
 /** What kind of trouble the store is in. */
 export type StoreTrouble = 'disk-full' | 'locked' | 'newer-book' | 'not-a-book' | 'no-permission' | 'unknown';

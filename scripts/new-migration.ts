@@ -2,7 +2,8 @@
 import fs from 'node:fs';
 import os from 'node:os';
 import path from 'node:path';
-import { diffFromLastMigration, migrationsFolder, schemaPath } from '@/prisma/schema-engine';
+import { migrationsFolder } from '@/prisma/migration-names';
+import { diffFromLastMigration, schemaPath } from '@/prisma/schema-engine';
 
 const name = process.argv[2];
 if (!name || !/^[a-z0-9_]+$/.test(name)) {

@@ -1,8 +1,8 @@
-import { HistoryRows } from '@/app/(shop)/_parts/history/history-rows';
-import { sayEntry } from '@/app/(shop)/_parts/history/say-entry';
 import { bookForPage } from '@/app/_server/book/book-for-page';
 import { type HistoryOf, history } from '@/app/_server/ledger/history';
 import { Section } from '@/app/_ui/section';
+import { HistoryRows } from '@/app/(shop)/_parts/history/history-rows';
+import { sayEntry } from '@/app/(shop)/_parts/history/say-entry';
 
 /** What was written about a thing, a lot, a product, a place or a job, newest first, each entry with the key that reverses it. */
 export async function HistorySection({ of, title = 'History' }: { of: HistoryOf; title?: string }) {

@@ -2,7 +2,14 @@ import { createHash } from 'node:crypto';
 import type { Command } from '@/app/_server/act';
 import { err, ok } from '@/shared/result/result';
 
-export type SetUp = { name: string; timeZone: string; units: 'metric' | 'imperial'; currency: string };
+export type SetUp = {
+  name: string;
+  timeZone: string;
+  units: 'metric' | 'imperial';
+  currency: string;
+  /** A made-up workshop to look at. */
+  demo?: boolean;
+};
 
 /** Begins an empty book. Refused when there is one already. */
 export const setUpBook: Command<SetUp, { name: string }> = (book, by, input) =>

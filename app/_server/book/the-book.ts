@@ -1,7 +1,6 @@
 import { bookFiles } from '@/prisma/book-files';
+import { checkVersion } from '@/prisma/check-version';
 import { type OpenBook, openBook } from '@/prisma/open-book';
-import { appliedMigrations, NewerBookError } from '@/prisma/prepare-book';
-import { migrationNames } from '@/prisma/schema-engine';
 
 // On globalThis because the server may load this module once a bundle, and two writing connections in one process
 // would wait for each other with the event loop stopped.
@@ -18,8 +17,6 @@ export function theBook(): Promise<OpenBook> {
 
 async function openChecked(): Promise<OpenBook> {
   const files = bookFiles();
-  const known = migrationNames();
-  const unknown = appliedMigrations(files.database).filter((name) => !known.includes(name));
-  if (unknown.length) throw new NewerBookError(unknown);
+  checkVersion(files.database);
   return openBook(files);
 }

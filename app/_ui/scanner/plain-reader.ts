@@ -12,7 +12,7 @@ export type PlainReader = (picture: ColourFrame, turned?: boolean) => DecodedCod
 
 /**
  * A reader for browsers that refuse WebAssembly: it reads about half of what the other does, and square codes best in the
- * middle. `turned` looks at the picture on its side, for bar codes that stand upright.
+ * middle, a GS1-128 only where its label fills the picture's width. `turned` looks at the picture on its side, for bar codes that stand upright.
  *
  * The library's reader for all formats and its canvas source are not used: the one writes to the console at every miss, the
  * other cannot turn a picture. EAN-8 and UPC-E are left out because it sees them in wood grain.

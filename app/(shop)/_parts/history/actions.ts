@@ -1,11 +1,11 @@
 'use server';
 
-import { reverseSchema, olderSchema } from '@/app/(shop)/_parts/history/schema';
-import { type SaidEntry, sayEntry } from '@/app/(shop)/_parts/history/say-entry';
 import { act } from '@/app/_server/act';
 import { bookForPage } from '@/app/_server/book/book-for-page';
 import { history } from '@/app/_server/ledger/history';
 import { reverseEntry } from '@/app/_server/ledger/reverse-entry';
+import { type SaidEntry, sayEntry } from '@/app/(shop)/_parts/history/say-entry';
+import { olderSchema, reverseSchema } from '@/app/(shop)/_parts/history/schema';
 
 /** The entries before one, in words. */
 export async function olderEntries(input: unknown): Promise<{ entries: SaidEntry[]; more: boolean }> {

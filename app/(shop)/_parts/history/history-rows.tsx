@@ -2,23 +2,33 @@
 
 import Link from 'next/link';
 import { useState, useTransition } from 'react';
-import { thingHref } from '@/app/(shop)/_parts/thing-href';
-import { olderEntries } from '@/app/(shop)/_parts/history/actions';
-import styles from '@/app/(shop)/_parts/history/history.module.css';
-import { ReverseKey } from '@/app/(shop)/_parts/history/reverse-key';
-import type { SaidEntry } from '@/app/(shop)/_parts/history/say-entry';
 import type { HistoryOf } from '@/app/_server/ledger/history';
 import { Code } from '@/app/_ui/code';
 import { HistoryList } from '@/app/_ui/history/history-list';
 import { Key } from '@/app/_ui/keys';
 import { PlainError } from '@/app/_ui/plain-error';
+import { olderEntries } from '@/app/(shop)/_parts/history/actions';
+import styles from '@/app/(shop)/_parts/history/history.module.css';
+import { ReverseKey } from '@/app/(shop)/_parts/history/reverse-key';
+import type { SaidEntry } from '@/app/(shop)/_parts/history/say-entry';
+import { thingHref } from '@/app/(shop)/_parts/thing-href';
 import type { OwnLabelCode } from '@/shared/scan-codes/own-label';
 import { printOwnLabel } from '@/shared/scan-codes/print-own-label';
 
 const MOST_LABELS = 6;
 
 /** Entries of the book with their reversals; older ones come a page at a time. */
-export function HistoryRows({ of, first, more, label }: { of: HistoryOf; first: SaidEntry[]; more: boolean; label: string }) {
+export function HistoryRows({
+  of,
+  first,
+  more,
+  label,
+}: {
+  of: HistoryOf;
+  first: SaidEntry[];
+  more: boolean;
+  label: string;
+}) {
   const [older, setOlder] = useState<SaidEntry[]>([]);
   const [left, setLeft] = useState(more);
   const [failed, setFailed] = useState(false);

@@ -1,13 +1,13 @@
 'use client';
 
 import { useState } from 'react';
-import { reverseAction } from '@/app/(shop)/_parts/history/actions';
-import styles from '@/app/(shop)/_parts/history/history.module.css';
 import { useAct } from '@/app/_ui/act/use-act';
 import { TextField } from '@/app/_ui/field/text-field';
 import { Key } from '@/app/_ui/keys';
 import { useNotice } from '@/app/_ui/notice/notice-provider';
 import { PlainError } from '@/app/_ui/plain-error';
+import { reverseAction } from '@/app/(shop)/_parts/history/actions';
+import styles from '@/app/(shop)/_parts/history/history.module.css';
 
 /** Puts one entry right by its opposite, with a reason asked for in place. */
 export function ReverseKey({ entryId, what }: { entryId: number; what: string }) {

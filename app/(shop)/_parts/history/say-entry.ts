@@ -1,10 +1,10 @@
+import type { HistoryEntry } from '@/app/_server/ledger/history';
 import { sayChangedFields } from '@/app/(shop)/_parts/history/say-changed-fields';
 import { type SayMovements, sayMovements } from '@/app/(shop)/_parts/history/say-movements';
 import { sayWhen } from '@/app/(shop)/_parts/history/say-when';
-import type { HistoryEntry } from '@/app/_server/ledger/history';
-import type { VerdictWord } from '@/shared/shelf-life/types/verdict';
 import type { CalendarDate } from '@/shared/calendar/calendar-date';
 import { sayDate } from '@/shared/calendar/say-date';
+import type { VerdictWord } from '@/shared/shelf-life/types/verdict';
 import type { UnitSystem } from '@/shared/units/unit-system';
 
 export type SayEntry = { timeZone: string; today: CalendarDate; prefer: UnitSystem };
@@ -68,7 +68,12 @@ function sayWhat(entry: HistoryEntry, context: SayMovements): { what: string; wh
   switch (entry.kind) {
     case 'received':
       return {
-        what: tail(`Received ${said.amount || 'it'}${said.place ? `, into ${said.place}` : ''}${ref}`, said.opened, said.condition, said.hold),
+        what: tail(
+          `Received ${said.amount || 'it'}${said.place ? `, into ${said.place}` : ''}${ref}`,
+          said.opened,
+          said.condition,
+          said.hold,
+        ),
         why: entry.movements.some((line) => line.stockKind === 'container') ? '' : why,
       };
     case 'pulled':
@@ -78,7 +83,10 @@ function sayWhat(entry: HistoryEntry, context: SayMovements): { what: string; wh
     case 'opened':
       return { what: said.opened ?? 'Opened', why };
     case 'moved':
-      return { what: `Moved ${said.things}to ${said.place ?? 'no place'}${said.placeFrom ? `, from ${said.placeFrom}` : ''}`, why: '' };
+      return {
+        what: `Moved ${said.things}to ${said.place ?? 'no place'}${said.placeFrom ? `, from ${said.placeFrom}` : ''}`,
+        why: '',
+      };
     case 'condition-noted':
       return { what: said.condition ?? 'Condition noted', why };
     case 'held':
@@ -112,7 +120,10 @@ function sayWhat(entry: HistoryEntry, context: SayMovements): { what: string; wh
     case 'place-changed':
       return { what: 'Changed the place', why };
     case 'temperature-noted':
-      return { what: `Noted how cold and warm it was: ${why}`, why: said.condition ? `${said.things.trim() || 'It'}: ${said.condition.toLowerCase()}` : '' };
+      return {
+        what: `Noted how cold and warm it was: ${why}`,
+        why: said.condition ? `${said.things.trim() || 'It'}: ${said.condition.toLowerCase()}` : '',
+      };
     case 'job-added':
       return { what: `Took on ${entry.job?.name ?? why}`, why: '' };
     case 'job-changed':
@@ -124,6 +135,12 @@ function sayWhat(entry: HistoryEntry, context: SayMovements): { what: string; wh
     case 'reversed':
       return { what: tail(`Reversed entry ${entry.reverses}`, said.back), why };
     default:
-      return { what: tail(entry.kind.replaceAll('-', ' ').replace(/^./, (first) => first.toUpperCase()), said.back), why };
+      return {
+        what: tail(
+          entry.kind.replaceAll('-', ' ').replace(/^./, (first) => first.toUpperCase()),
+          said.back,
+        ),
+        why,
+      };
   }
 }

@@ -1,5 +1,5 @@
-import { CONDITION_WORDS } from '@/app/(shop)/_parts/condition-words';
 import type { HistoryMovement } from '@/app/_server/ledger/history';
+import { CONDITION_WORDS } from '@/app/(shop)/_parts/condition-words';
 import type { CalendarDate } from '@/shared/calendar/calendar-date';
 import { sayDate } from '@/shared/calendar/say-date';
 import { readOpened } from '@/shared/ledger/opened';
@@ -74,11 +74,20 @@ function sayAmounts(lines: readonly HistoryMovement[], { prefer }: SayMovements)
   const counts = new Map<string, number>();
   for (const { quantityDelta, unit, stockKind, label } of lines) {
     if (quantityDelta === 0 || unit === null) continue;
-    const one = stockKind === 'piece' ? formOf(label) : printQuantity(amountOf(unit, Math.abs(quantityDelta)), unit, { prefer });
+    const one =
+      stockKind === 'piece' ? formOf(label) : printQuantity(amountOf(unit, Math.abs(quantityDelta)), unit, { prefer });
     counts.set(one, (counts.get(one) ?? 0) + 1);
   }
   return [...counts]
-    .map(([one, count]) => (one.startsWith('the ') ? (count === 1 ? one : `${count} ${one.slice(4)}s`) : count === 1 ? one : `${count} × ${one}`))
+    .map(([one, count]) =>
+      one.startsWith('the ')
+        ? count === 1
+          ? one
+          : `${count} ${one.slice(4)}s`
+        : count === 1
+          ? one
+          : `${count} × ${one}`,
+    )
     .join(' and ');
 }
 
@@ -90,7 +99,9 @@ function sayOpening({ openedFrom, openedTo }: HistoryMovement, today: CalendarDa
   if (!to) return 'Sealed again in the book';
   const guess = to.sureness === 'guessed' ? ' (guessed)' : '';
   const from = readOpened(openedFrom);
-  const before = from ? `, before ${sayDate(from.on, { today })}${from.sureness === 'guessed' ? ' (guessed)' : ''}` : '';
+  const before = from
+    ? `, before ${sayDate(from.on, { today })}${from.sureness === 'guessed' ? ' (guessed)' : ''}`
+    : '';
   return `Opened ${sayDate(to.on, { today })}${guess}${before}`;
 }
 
@@ -99,5 +110,7 @@ function sayNoted({ conditionFrom, conditionTo }: HistoryMovement): string {
   const words = (list: string[]) => list.map((each) => CONDITION_WORDS[each as Condition] ?? each).join(', ');
   const seen = split(conditionTo).filter((each) => !split(conditionFrom).includes(each));
   const gone = split(conditionFrom).filter((each) => !split(conditionTo).includes(each));
-  return [seen.length ? `Seen: ${words(seen)}` : '', gone.length ? `No longer: ${words(gone)}` : ''].filter(Boolean).join('. ');
+  return [seen.length ? `Seen: ${words(seen)}` : '', gone.length ? `No longer: ${words(gone)}` : '']
+    .filter(Boolean)
+    .join('. ');
 }

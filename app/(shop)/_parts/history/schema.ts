@@ -11,5 +11,9 @@ export const olderSchema = z.object({ of: historyOfSchema, before: id });
 
 export const reverseSchema = z.object({
   entryId: id,
-  why: z.string().trim().min(1, 'Write why, in a few words; it stays in the history.').max(500, 'That is too long. A few words will do.'),
+  why: z
+    .string()
+    .trim()
+    .min(1, 'Write why, in a few words; it stays in the history.')
+    .max(500, 'That is too long. A few words will do.'),
 });
