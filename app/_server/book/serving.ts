@@ -17,3 +17,9 @@ export async function keepServing(serving: { network: boolean }): Promise<void> 
   await fs.writeFile(`${file}.part`, `${JSON.stringify(serving)}\n`, { flush: true });
   await fs.rename(`${file}.part`, file);
 }
+
+/** How this server is served now, as its start said; unknown where it was started otherwise. */
+export function servingNow(): 'network' | 'this-computer' | 'unknown' {
+  const said = process.env.FLITCHBOOK_NETWORK;
+  return said === '1' ? 'network' : said === '0' ? 'this-computer' : 'unknown';
+}

@@ -14,9 +14,14 @@ export type SetUp = {
 /** Begins an empty book. Refused when there is one already. */
 export const setUpBook: Command<SetUp, { name: string }> = (book, by, input) =>
   book.write(async (tx) => {
-    if (await tx.book.findUnique({ where: { id: 1 }, select: { id: true } }))
-      return err({ code: 'book-already-there' });
     const answer = { name: input.name };
+    const request = createHash('sha256').update(JSON.stringify(input)).digest('hex');
+    if (await tx.book.findUnique({ where: { id: 1 }, select: { id: true } })) {
+      const begun = await tx.entry.findUnique({ where: { key: by.key }, select: { id: true, request: true } });
+      // The same press again, after an answer that got lost.
+      if (begun?.id === 1 && begun.request === request) return ok({ answer, replayed: true });
+      return err({ code: 'book-already-there' });
+    }
     await tx.book.create({
       data: {
         id: 1,
@@ -30,7 +35,7 @@ export const setUpBook: Command<SetUp, { name: string }> = (book, by, input) =>
       data: {
         id: 1,
         key: by.key,
-        request: createHash('sha256').update(JSON.stringify(input)).digest('hex'),
+        request,
         kind: 'book-begun',
         happenedAt: by.now,
         writtenAt: by.now,

@@ -286,6 +286,7 @@ export const DEMO_PRODUCTS: readonly DemoAct[] = [
         const code = row.maker === 'Own mix' ? undefined : exampleGtin(nr + 1);
         const { productId } = await shop.run(teachProduct, { ...fieldsOf(row), code });
         shop.keep(key, productId);
+        shop.keep(`size ${key}`, row.packageSize);
       }
     },
   },

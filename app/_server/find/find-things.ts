@@ -8,10 +8,13 @@ export type Found = Record<FoundKind, number[]> & { containers: number[] };
 /** The character after every letter and digit: the end of a prefix's range on the index. */
 const AFTER = '\u{10FFFF}';
 const MOST = 60;
+/** A taught code is searched for once this much of it is typed: two digits of a GTIN say nothing. */
+const LEAST_OF_A_CODE = 4;
 
 /**
  * Finds things whose words begin with every word of the query, as you type it: a range on the word index for the longest
- * word, the others checked on what it finds, until there are enough.
+ * word, the others checked on what it finds, until there are enough. An own label is found with its dash or without, and
+ * a code that was taught by its beginning.
  */
 export async function findThings(book: OpenBook, query: string): Promise<Found> {
   const found: Found = { product: [], lot: [], piece: [], place: [], job: [], containers: [] };
@@ -19,21 +22,43 @@ export async function findThings(book: OpenBook, query: string): Promise<Found> 
   const [longest, ...others] = [...words].sort((a, b) => b.length - a.length);
   if (!longest) return found;
   const kinds: FoundKind[] = ['product', 'lot', 'piece', 'place', 'job'];
-  const label = query.replaceAll(/[\s-]/g, '').toUpperCase();
-  const [labels, ...ids] = await Promise.all([
-    /^C[0-9A-Z]{1,6}$/.test(label)
-      ? book.read.stock.findMany({
-          where: { label: { gte: label, lt: label + AFTER }, kind: 'container' },
-          select: { id: true },
-          take: MOST,
-        })
-      : [],
-    ...kinds.map((kind) => idsOf(book, kind, longest, others)),
-  ]);
-  found.containers = labels.map((row) => row.id);
+  const ids = await Promise.all(kinds.map((kind) => idsOf(book, kind, longest, others)));
   for (const [nr, kind] of kinds.entries()) found[kind] = ids[nr] ?? [];
+  await Promise.all([addByLabel(book, query, found), addByCode(book, query, found)]);
   return found;
 }
+
+async function addByLabel(book: OpenBook, query: string, found: Found): Promise<void> {
+  const label = query.replaceAll(/[\s-]/g, '').toUpperCase();
+  if (!/^[CSBHFP][0-9A-Z]{1,6}$/.test(label)) return;
+  const range = { gte: label, lt: label + AFTER };
+  if (label.startsWith('P')) {
+    const places = await book.read.place.findMany({ where: { label: range }, select: { id: true }, take: MOST });
+    found.place = withThese(found.place, places.map((row) => row.id));
+    return;
+  }
+  const rows = await book.read.stock.findMany({ where: { label: range }, select: { id: true, kind: true }, take: MOST });
+  found.containers = rows.filter((row) => row.kind === 'container').map((row) => row.id);
+  found.piece = withThese(found.piece, rows.filter((row) => row.kind === 'piece').map((row) => row.id));
+}
+
+async function addByCode(book: OpenBook, query: string, found: Found): Promise<void> {
+  const code = query.trim();
+  if (code.length < LEAST_OF_A_CODE) return;
+  const rows = await book.read.code.findMany({
+    where: { value: { gte: code, lt: code + AFTER } },
+    select: { productId: true, placeId: true, stockId: true, stock: { select: { kind: true } } },
+    take: MOST,
+  });
+  found.product = withThese(found.product, rows.flatMap((row) => row.productId ?? []));
+  found.place = withThese(found.place, rows.flatMap((row) => row.placeId ?? []));
+  for (const kind of ['container', 'piece'] as const) {
+    const key = kind === 'container' ? 'containers' : 'piece';
+    found[key] = withThese(found[key], rows.flatMap((row) => (row.stock?.kind === kind ? (row.stockId ?? []) : [])));
+  }
+}
+
+const withThese = (some: number[], more: number[]) => [...new Set([...some, ...more])];
 
 /** Ids of one kind that have a word beginning with `first` and, for each of the others, a word beginning with it. */
 async function idsOf(book: OpenBook, kind: FoundKind, first: string, others: string[]): Promise<number[]> {

@@ -1,5 +1,5 @@
 import { type PieceLine, pieceLine, pieceSelect } from '@/app/_server/stock/load-piece';
-import type { OpenBook } from '@/prisma/open-book';
+import type { OpenBook, WriteTransaction } from '@/prisma/open-book';
 import type { CalendarDate } from '@/shared/calendar/calendar-date';
 import type { Purpose } from '@/shared/shelf-life/types/verdict';
 
@@ -23,6 +23,12 @@ export async function listJobs(book: OpenBook, which: 'open' | 'all'): Promise<J
     take: MOST,
   });
   return rows.map(jobLine);
+}
+
+/** One job by its number, or undefined. */
+export async function loadJob(tx: Pick<WriteTransaction, 'job'>, jobId: number): Promise<JobLine | undefined> {
+  const row = await tx.job.findUnique({ where: { id: jobId } });
+  return row ? jobLine(row) : undefined;
 }
 
 /** One job with the pieces promised to it or taken into it. */

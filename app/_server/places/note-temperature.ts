@@ -3,6 +3,8 @@ import { writeEntry } from '@/app/_server/ledger/write-entry';
 import { placeAndBelow } from '@/app/_server/places/place-and-below';
 import { joinConditions, splitConditions } from '@/app/_server/stock/conditions';
 import { err, ok } from '@/shared/result/result';
+import { printTemperature } from '@/shared/units/print-temperature';
+import { tenthsCelsius } from '@/shared/units/tenths-celsius';
 
 /** The coldest and warmest a place has been, tenths of °C. */
 export type NoteTemperature = { label: string; leastTenthsC: number; mostTenthsC: number };
@@ -34,7 +36,11 @@ export const noteTemperature: Command<NoteTemperature, { marked: string[] }> = (
     });
     const marked = rows.filter((row) => !splitConditions(row.condition).includes('stored-out-of-range'));
     const answer = { marked: marked.flatMap((row) => row.label ?? []) };
-    const why = `${input.leastTenthsC / 10} to ${input.mostTenthsC / 10} °C`;
+    const prefer = pen.book.units === 'imperial' ? 'imperial' : 'metric';
+    const said = [input.leastTenthsC, input.mostTenthsC].map((each) =>
+      printTemperature(tenthsCelsius(each), { prefer }),
+    );
+    const why = said.join(' to ');
     await pen.enter({ placeId: place.id, why }, answer);
     for (const row of marked) {
       const condition = joinConditions([...splitConditions(row.condition), 'stored-out-of-range']);

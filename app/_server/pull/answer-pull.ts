@@ -1,54 +1,85 @@
 import { readBook } from '@/app/_server/book/read-book';
+import { type JobLine, loadJob } from '@/app/_server/jobs/read-jobs';
 import type { Ask } from '@/app/_server/pull/ask';
 import { judgeAsk } from '@/app/_server/pull/judge-ask';
+import { pairedPart } from '@/app/_server/pull/paired-part';
 import type { Refusal } from '@/app/_server/refusal';
 import type { ContainerLine } from '@/app/_server/stock/judgeable';
 import { loadContainer, loadSisters } from '@/app/_server/stock/load-container';
 import type { OpenBook } from '@/prisma/open-book';
 import type { CalendarDate } from '@/shared/calendar/calendar-date';
 import { err, ok, type Result } from '@/shared/result/result';
-import type { Verdict } from '@/shared/shelf-life/types/verdict';
+import type { PairedPart } from '@/shared/shelf-life/types/reason';
+import type { Purpose, Verdict } from '@/shared/shelf-life/types/verdict';
+
+/** The latest test pour of a container or its lot. An override may rest on it when it passed. */
+export type LatestTestPour = {
+  id: number;
+  madeOn: CalendarDate;
+  passed: boolean;
+  method: string;
+  note: string;
+  photo: string | null;
+};
 
 export type PullAnswer = {
   line: ContainerLine;
   verdict: Verdict;
   today: CalendarDate;
+  job: JobLine | null;
+  purpose: Purpose;
   hazards: string[];
   safetySheet: string;
-  /** The latest passed test pour of this container or its lot, which an override may rest on. */
-  testPour: { id: number; madeOn: CalendarDate; note: string } | null;
+  densityGramsPerLitre: number | null;
+  testPour: LatestTestPour | null;
+  /** The other part it was judged against. */
+  pairedWith: PairedPart | null;
 };
 
 /** The full answer for a container on a job and a day: verdict, reasons, what to take instead. Writes nothing. */
 export async function answerPull(book: OpenBook, ask: Ask, now: Date): Promise<Result<PullAnswer, Refusal>> {
   const head = await readBook(book, now);
   if (!head) return err({ code: 'no-book-yet' });
-  const line = await loadContainer(book.read, ask.label);
+  const [line, job] = await Promise.all([
+    loadContainer(book.read, ask.label),
+    ask.jobId === undefined ? null : loadJob(book.read, ask.jobId),
+  ]);
   if (!line) return err({ code: 'not-found', facts: { label: ask.label } });
-  const [sisters, product, testPour] = await Promise.all([
+  if (job === undefined) return err({ code: 'not-found', field: 'jobId' });
+  const purpose = job?.purpose ?? ask.purpose;
+  const [sisters, product, testPour, paired] = await Promise.all([
     loadSisters(book.read, line),
     book.read.product.findUniqueOrThrow({
       where: { id: line.productId },
-      select: { hazards: true, safetySheet: true },
+      select: { hazards: true, safetySheet: true, densityGramsPerLitre: true },
     }),
-    book.read.inspection.findFirst({
-      where: {
-        kind: 'test-pour',
-        passed: true,
-        lotId: line.lotId,
-        OR: [{ containerId: null }, { containerId: line.stockId }],
-      },
-      orderBy: { id: 'desc' },
-      select: { id: true, madeOn: true, note: true },
-    }),
+    latestTestPour(book, line),
+    pairedPart(book.read, line, ask),
   ]);
-  const verdict = await judgeAsk(book.read, line, ask, head.today, sisters);
+  const verdict = await judgeAsk(book.read, line, { ...ask, purpose }, head.today, sisters);
   return ok({
     line,
     verdict,
     today: head.today,
+    job,
+    purpose,
     hazards: product.hazards.split(',').filter(Boolean),
     safetySheet: product.safetySheet,
-    testPour: testPour ? { ...testPour, madeOn: testPour.madeOn as CalendarDate } : null,
+    densityGramsPerLitre: product.densityGramsPerLitre,
+    testPour,
+    pairedWith: paired ?? null,
   });
+}
+
+async function latestTestPour(book: OpenBook, line: ContainerLine): Promise<LatestTestPour | null> {
+  const row = await book.read.inspection.findFirst({
+    where: {
+      kind: 'test-pour',
+      lotId: line.lotId,
+      OR: [{ containerId: null }, { containerId: line.stockId }],
+    },
+    orderBy: { id: 'desc' },
+    select: { id: true, madeOn: true, passed: true, method: true, note: true, photo: { select: { file: true } } },
+  });
+  return row ? { ...row, madeOn: row.madeOn as CalendarDate, photo: row.photo?.file ?? null } : null;
 }

@@ -2,6 +2,8 @@ import type { Ask } from '@/app/_server/pull/ask';
 import type { ContainerLine } from '@/app/_server/stock/judgeable';
 import { loadContainer } from '@/app/_server/stock/load-container';
 import type { WriteTransaction } from '@/prisma/open-book';
+import type { OwnLabelCode } from '@/shared/scan-codes/own-label';
+import { printOwnLabel } from '@/shared/scan-codes/print-own-label';
 import type { PairedPart } from '@/shared/shelf-life/types/reason';
 
 /**
@@ -39,5 +41,10 @@ export async function pairedPart(
 }
 
 function partOf(system: { id: string; name: string; part: 'A' | 'B' }, label: string): PairedPart {
-  return { systemId: system.id, systemName: system.name, part: system.part, label };
+  return {
+    systemId: system.id,
+    systemName: system.name,
+    part: system.part,
+    label: label ? printOwnLabel(label as OwnLabelCode) : `The last part ${system.part}`,
+  };
 }

@@ -19,7 +19,16 @@ export type PullContainer = Ask & {
   override?: { reason: string; inspectionId: number };
 };
 
-export type Pulled = { label: string; left: number; word: VerdictWord; overridden: boolean };
+export type Pulled = {
+  /** The entry it was written as: what undoing it reverses. */
+  entryId: number;
+  label: string;
+  left: number;
+  word: VerdictWord;
+  overridden: boolean;
+  /** It was sealed until now. */
+  opened: boolean;
+};
 
 const WORSE: Record<VerdictWord, number> = { use: 0, care: 1, stop: 2 };
 
@@ -50,10 +59,12 @@ export const pullContainer: Command<PullContainer, Pulled> = (book, by, input) =
     const overridden = await overrideFor(pen, line, verdict, input);
     if (!overridden.ok) return overridden;
     const answer: Pulled = {
+      entryId: pen.entryId,
       label: line.label,
       left: line.left - input.asked,
       word: verdict.word,
       overridden: overridden.value !== undefined,
+      opened: line.candidate.container.opened === undefined,
     };
     await pen.enter(
       {
@@ -99,23 +110,27 @@ async function overrideFor(
   { override }: PullContainer,
 ): Promise<Result<{ reason: string; inspectionId: number } | undefined, Refusal>> {
   if (verdict.override === 'not-needed') return ok(undefined);
-  const pour = override
-    ? await pen.tx.inspection.findFirst({
-        where: {
-          id: override.inspectionId,
-          kind: 'test-pour',
-          lotId: line.lotId,
-          OR: [{ containerId: null }, { containerId: line.stockId }],
-        },
-        select: { passed: true, note: true, photoId: true },
-      })
-    : null;
-  const accepted = acceptOverride(verdict, {
-    reason: override?.reason ?? '',
-    testPour: pour
-      ? { passed: pour.passed, note: pour.note, photoId: pour.photoId === null ? undefined : String(pour.photoId) }
-      : undefined,
-  });
+  const pour = override ? await testPourOf(pen.tx, line, override.inspectionId) : null;
+  const accepted = acceptOverride(verdict, { reason: override?.reason ?? '', testPour: pour ?? undefined });
   if (!accepted.ok) return err({ code: OVERRIDE_CODES[accepted.error.code], field: 'override' });
   return ok({ reason: accepted.value.reason, inspectionId: override?.inspectionId ?? 0 });
+}
+
+/** The named test pour, where it speaks for this container. A later one that failed takes its word back. */
+async function testPourOf(tx: Pen['tx'], line: ContainerLine, id: number) {
+  const speaks = { kind: 'test-pour', lotId: line.lotId, OR: [{ containerId: null }, { containerId: line.stockId }] };
+  const pour = await tx.inspection.findFirst({
+    where: { ...speaks, id },
+    select: { passed: true, note: true, photoId: true },
+  });
+  if (!pour) return null;
+  const failedSince = await tx.inspection.findFirst({
+    where: { ...speaks, passed: false, id: { gt: id } },
+    select: { id: true },
+  });
+  return {
+    passed: pour.passed && !failedSince,
+    note: pour.note,
+    photoId: pour.photoId === null ? undefined : String(pour.photoId),
+  };
 }

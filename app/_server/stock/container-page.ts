@@ -24,6 +24,8 @@ export type ContainerPage = {
   inspections: InspectionLine[];
   hazards: string[];
   safetySheet: string;
+  /** For computing a volume from a weight. */
+  densityGramsPerLitre: number | null;
   cost: { minor: MinorUnits; currency: CurrencyCode } | null;
 };
 
@@ -35,7 +37,7 @@ export async function containerPage(book: OpenBook, label: string): Promise<Cont
       ...judgeableSelect,
       costMinor: true,
       currency: true,
-      product: { select: { ...judgeableSelect.product.select, hazards: true, safetySheet: true } },
+      product: { select: { ...judgeableSelect.product.select, hazards: true, safetySheet: true, densityGramsPerLitre: true } },
     },
   });
   if (!row) return undefined;
@@ -57,6 +59,7 @@ export async function containerPage(book: OpenBook, label: string): Promise<Cont
     inspections: inspections.filter((each) => each.container === null || each.container === line.label),
     hazards: row.product.hazards.split(',').filter(Boolean),
     safetySheet: row.product.safetySheet,
+    densityGramsPerLitre: row.product.densityGramsPerLitre,
     cost:
       row.costMinor === null || row.currency === null
         ? null

@@ -10,8 +10,11 @@ import { judgePiece } from '@/shared/wood/judge-piece';
  */
 export type GivePiece = { label: string; act: 'promise' | 'take' | 'free'; jobId?: number };
 
-export const givePiece: Command<GivePiece, { label: string; job: string | null }> = (book, by, input) =>
-  writeEntry<{ label: string; job: string | null }>(
+/** `entryId` is what undoing it reverses. */
+export type GivenPiece = { entryId: number; label: string; job: string | null };
+
+export const givePiece: Command<GivePiece, GivenPiece> = (book, by, input) =>
+  writeEntry<GivenPiece>(
     book,
     {
       ...by,
@@ -22,7 +25,7 @@ export const givePiece: Command<GivePiece, { label: string; job: string | null }
       const piece = await loadPiece(pen.tx, input.label);
       if (!piece) return err({ code: 'not-found' });
       if (input.act === 'free') {
-        const answer = { label: piece.label, job: null };
+        const answer = { entryId: pen.entryId, label: piece.label, job: null };
         await pen.enter({ jobId: piece.facts.promisedTo?.id }, answer);
         const moved = await pen.move(piece.stockId, { jobId: null });
         return moved.ok ? ok(answer) : moved;
@@ -38,7 +41,7 @@ export const givePiece: Command<GivePiece, { label: string; job: string | null }
         if (stop.code === 'gone') return err({ code: 'already-empty', facts: { label: piece.label } });
         return err({ code: 'stop-not-overridable', facts: { label: piece.label, because: stop.code } });
       }
-      const answer = { label: piece.label, job: job.name };
+      const answer = { entryId: pen.entryId, label: piece.label, job: job.name };
       await pen.enter(
         { jobId: job.id, verdict: verdict.word, verdictJson: JSON.stringify({ piece: verdict }) },
         answer,

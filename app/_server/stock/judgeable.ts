@@ -243,7 +243,8 @@ function lifeOf(count: number | null, unit: string | null): Life | undefined {
   return count === null || unit === null ? undefined : { count, unit: unit as Life['unit'] };
 }
 
-function inspectionOf(row: JudgeableRow['lot']['inspections'][number]): Inspection {
+/** An inspection row as the judge takes it. */
+export function inspectionOf(row: JudgeableRow['lot']['inspections'][number]): Inspection {
   return {
     id: String(row.id),
     on: row.madeOn as CalendarDate,

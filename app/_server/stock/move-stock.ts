@@ -3,7 +3,7 @@ import { writeEntry } from '@/app/_server/ledger/write-entry';
 import { err, ok } from '@/shared/result/result';
 
 /** Moves containers and pieces to a place. What stands there already is passed over. */
-export const moveStock: Command<{ labels: string[]; placeLabel: string }, { moved: string[]; place: string }> = (
+export const moveStock: Command<{ labels: string[]; placeLabel: string }, { moved: string[]; place: string; entryId: number }> = (
   book,
   by,
   input,
@@ -22,7 +22,7 @@ export const moveStock: Command<{ labels: string[]; placeLabel: string }, { move
     if (missing) return err({ code: 'not-found', facts: { label: missing } });
     const elsewhere = rows.filter((row) => row.placeId !== place.id);
     if (elsewhere.length === 0) return err({ code: 'same-place', facts: { place: place.name } });
-    const answer = { moved: elsewhere.map((row) => row.label ?? ''), place: place.name };
+    const answer = { moved: elsewhere.map((row) => row.label ?? ''), place: place.name, entryId: pen.entryId };
     await pen.enter({ placeId: place.id, why: `to ${place.name}` }, answer);
     for (const row of elsewhere) {
       const moved = await pen.move(row.id, { placeId: place.id });

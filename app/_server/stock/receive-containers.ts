@@ -9,6 +9,7 @@ import { dateIn } from '@/shared/calendar/date-in';
 import type { Life } from '@/shared/calendar/life';
 import { type Opened, writeOpened } from '@/shared/ledger/opened';
 import { err, ok, type Result } from '@/shared/result/result';
+import type { StockUnit } from '@/shared/units/stock-unit';
 import type { Condition } from '@/shared/shelf-life/types/container-facts';
 
 /** Containers of one lot that came through the door together. */
@@ -32,9 +33,11 @@ export type ReceiveContainers = {
   conditions?: Condition[];
   hold?: 'free' | 'quarantine';
   reference?: string;
+  /** The small unit the asker counted in; refused where the product is counted in another. */
+  unit?: StockUnit;
 };
 
-export type Received = { lotId: number; containers: { stockId: number; label: string }[] };
+export type Received = { entryId: number; lotId: number; containers: { stockId: number; label: string }[] };
 
 /** Puts containers into the book: their lot (found or new), one label each, one movement each. */
 export const receiveContainers: Command<ReceiveContainers, Received> = (book, by, input) =>
@@ -42,9 +45,10 @@ export const receiveContainers: Command<ReceiveContainers, Received> = (book, by
     const today = dateIn(pen.book.timeZone, pen.now);
     const product = await pen.tx.product.findUnique({
       where: { id: input.productId },
-      select: { id: true, name: true, maker: true, tareMg: true },
+      select: { id: true, name: true, maker: true, tareMg: true, unit: true },
     });
     if (!product) return err({ code: 'not-found', field: 'productId' });
+    if (input.unit && input.unit !== product.unit) return err({ code: 'unit-does-not-fit', field: 'size' });
     const left = input.left ?? input.size;
     if (!Number.isSafeInteger(input.size) || input.size <= 0)
       return err({ code: 'not-an-exact-amount', field: 'size' });
@@ -81,7 +85,7 @@ export const receiveContainers: Command<ReceiveContainers, Received> = (book, by
       });
       containers.push({ stockId, label });
     }
-    const answer: Received = { lotId: lot.value, containers };
+    const answer: Received = { entryId: pen.entryId, lotId: lot.value, containers };
     await pen.enter({ productId: product.id, reference: input.reference ?? '' }, answer);
     for (const { stockId } of containers) {
       const moved = await pen.move(stockId, {

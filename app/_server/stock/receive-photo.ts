@@ -1,4 +1,4 @@
-import { randomUUID } from 'node:crypto';
+import { createHash, randomUUID } from 'node:crypto';
 import fs from 'node:fs/promises';
 import path from 'node:path';
 import sharp, { type OutputInfo } from 'sharp';
@@ -14,9 +14,10 @@ const KEPT_SIDE = 2048;
 /**
  * Checks an uploaded picture, strips what the camera wrote into it (place, time, owner), brings it to at most 2048 px
  * and keeps it with the book. The size is read from the header first, so a small file that would unpack to a huge
- * picture is refused before it is unpacked.
+ * picture is refused before it is unpacked. Given the key of the press it came with, the same picture pressed again is
+ * the same file, so that the second press is known for the first.
  */
-export async function receivePhoto(upload: Buffer, caption: string): Promise<Result<KeptPhoto, Refusal>> {
+export async function receivePhoto(upload: Buffer, caption: string, key?: string): Promise<Result<KeptPhoto, Refusal>> {
   if (upload.length > MOST_PHOTO_BYTES) {
     return err({
       code: 'photo-too-large',
@@ -49,11 +50,11 @@ export async function receivePhoto(upload: Buffer, caption: string): Promise<Res
   } catch {
     return err({ code: 'photo-not-an-image', field: 'photo' });
   }
-  const file = `${randomUUID()}.jpg`;
+  const file = `${key === undefined ? randomUUID() : createHash('sha256').update(key).update('/').update(upload).digest('hex').slice(0, 32)}.jpg`;
   const folder = bookFiles().photos;
   await fs.mkdir(folder, { recursive: true });
   // Written beside and renamed, so a full disk leaves no half picture under a good name.
-  const partial = path.join(folder, `${file}.part`);
+  const partial = path.join(folder, `${randomUUID()}.part`);
   try {
     await fs.writeFile(partial, kept.data, { flush: true });
     await fs.rename(partial, path.join(folder, file));

@@ -34,12 +34,15 @@ export type ReceivePieces = {
 const LONGEST_NM = 20_000_000_000;
 const THICKEST_NM = 1_000_000_000;
 
-export const receivePieces: Command<ReceivePieces, { pieces: { stockId: number; label: string }[] }> = (
+export type ReceivedPieces = { entryId: number; pieces: { stockId: number; label: string }[] };
+
+export const receivePieces: Command<ReceivePieces, ReceivedPieces> = (
   book,
   by,
   { photo, ...input },
 ) =>
-  writeEntry(book, { ...by, kind: 'received', request: { ...input, photo: photo?.file } }, async (pen) => {
+  // The photo's file name is new at every press, so a press again is known by what the picture is.
+  writeEntry(book, { ...by, kind: 'received', request: { ...input, photo: photo && [photo.bytes, photo.width, photo.height, photo.caption] } }, async (pen) => {
     if (!Number.isInteger(input.count) || input.count < 1 || input.count > 500)
       return err({ code: 'absurd-count', field: 'count' });
     const today = dateIn(pen.book.timeZone, pen.now);
@@ -86,7 +89,7 @@ export const receivePieces: Command<ReceivePieces, { pieces: { stockId: number; 
       await indexWords(pen.tx, 'piece', stockId, [species, input.form, input.flitch, label]);
       pieces.push({ stockId, label });
     }
-    const answer = { pieces };
+    const answer: ReceivedPieces = { entryId: pen.entryId, pieces };
     await pen.enter({ why: `${input.count} × ${species} ${input.form}` }, answer);
     for (const [nr, { stockId }] of pieces.entries()) {
       const moved = await pen.move(stockId, { quantityDelta: 1, placeId: place?.id ?? null });

@@ -4,7 +4,7 @@ import { type ImageSize, readImageSize } from './image-size';
 export const MOST_PHOTO_BYTES = 30 * 1024 * 1024;
 export const MOST_PHOTO_PIXELS = 40_000_000;
 /** The longest side a browser's canvas is sure to hold. */
-export const LONGEST_PHOTO_SIDE = 16_384;
+const LONGEST_PHOTO_SIDE = 16_384;
 
 export type PhotoRefusal =
   | { readonly code: 'empty' }

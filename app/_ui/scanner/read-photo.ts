@@ -1,5 +1,5 @@
 import { judgePhoto, photoRefusalWords } from './photo-limits';
-import type { Scan } from './scan';
+import { type Scan, scanOf } from './scan';
 
 export type PhotoOutcome =
   | { readonly kind: 'read'; readonly scan: Scan }
@@ -20,8 +20,7 @@ export async function readPhoto(file: File): Promise<PhotoOutcome> {
   try {
     const [code] = await decoder.readPhoto(file);
     if (!code) return { kind: 'words', words: NOTHING_FOUND };
-    const symbology = code.symbology === '' ? {} : { symbology: code.symbology };
-    return { kind: 'read', scan: { text: code.text, ...symbology, source: 'photo' } };
+    return { kind: 'read', scan: scanOf(code, 'photo') };
   } catch {
     return { kind: 'words', words: cannotOpen(judged.value.kind) };
   } finally {

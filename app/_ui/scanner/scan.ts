@@ -11,4 +11,9 @@ export interface Scan {
   readonly source: ScanSource;
 }
 
+/** A decoder's reading as a scan; the identifier only where the decoder told one. */
+export function scanOf(code: { text: string; symbology: string }, source: ScanSource): Scan {
+  return code.symbology === '' ? { text: code.text, source } : { text: code.text, symbology: code.symbology, source };
+}
+
 export type ScanHandler = (scan: Scan) => void;

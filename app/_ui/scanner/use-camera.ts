@@ -1,19 +1,14 @@
 'use client';
 
 import { type RefObject, useCallback, useEffect, useRef, useState } from 'react';
+import { type CameraChoice, listCameras, openCameraStream, rememberCamera, troubleOf } from './camera-stream';
 import { hasTorch, setTorch, settleCamera } from './camera-track';
-import { type CameraTrouble, cameraTrouble } from './camera-trouble';
+import type { CameraTrouble } from './camera-trouble';
 import { recall, remember } from './device-memory';
 
-const CAMERA = 'camera';
 /** Set once the person let the camera in on this device, so that the finder may open by itself next time. */
 const ALLOWED = 'camera-allowed';
 const SETTLE_AFTER_MS = 2000;
-
-export interface CameraChoice {
-  readonly id: string;
-  readonly name: string;
-}
 
 export type CameraState =
   | { readonly kind: 'off' }
@@ -77,7 +72,7 @@ export function useCamera(): Camera {
       const isLate = () => mine !== ticket.current;
       setState({ kind: 'opening' });
       try {
-        const opened = await openStream(deviceId ?? recall(CAMERA));
+        const opened = await openCameraStream(deviceId);
         const track = opened.getVideoTracks()[0];
         if (isLate() || !track || !video.current) {
           for (const each of opened.getTracks()) each.stop();
@@ -85,7 +80,7 @@ export function useCamera(): Camera {
         }
         stream.current = opened;
         const granted = track.getSettings().deviceId;
-        if (granted) remember(CAMERA, granted);
+        if (granted) rememberCamera(granted);
         remember(ALLOWED, 'yes');
         setChosen(granted);
         track.addEventListener('ended', () => {
@@ -152,39 +147,4 @@ export function useCamera(): Camera {
   }, [start, stop]);
 
   return { video, state, choices, chosen, torch, open, close, switchTorch };
-}
-
-class CameraUnsupported extends Error {}
-
-async function openStream(deviceId: string | undefined): Promise<MediaStream> {
-  if (!navigator.mediaDevices?.getUserMedia) throw new CameraUnsupported();
-  const size = { width: { ideal: 1920 }, height: { ideal: 1080 } };
-  const anyBack: MediaStreamConstraints = { audio: false, video: { ...size, facingMode: { ideal: 'environment' } } };
-  if (!deviceId) return navigator.mediaDevices.getUserMedia(anyBack);
-  try {
-    return await navigator.mediaDevices.getUserMedia({
-      audio: false,
-      video: { ...size, deviceId: { exact: deviceId } },
-    });
-  } catch (cause) {
-    // The remembered camera is gone or was renamed; a refusal is final and not asked twice.
-    if (cause instanceof DOMException && (cause.name === 'OverconstrainedError' || cause.name === 'NotFoundError')) {
-      remember(CAMERA, undefined);
-      return navigator.mediaDevices.getUserMedia(anyBack);
-    }
-    throw cause;
-  }
-}
-
-async function listCameras(): Promise<CameraChoice[]> {
-  const devices = await navigator.mediaDevices.enumerateDevices();
-  return devices
-    .filter((device) => device.kind === 'videoinput' && device.deviceId !== '')
-    .map((device, at) => ({ id: device.deviceId, name: device.label || `Camera ${at + 1}` }));
-}
-
-function troubleOf(cause: unknown): CameraTrouble {
-  if (!globalThis.isSecureContext) return 'insecure';
-  if (cause instanceof CameraUnsupported) return 'unsupported';
-  return cameraTrouble(cause instanceof DOMException ? cause.name : '', true);
 }

@@ -1,0 +1,49 @@
+import { pieceMarks, sayPiece } from '@/app/(shop)/_parts/stock/say-piece';
+import type { PieceLine } from '@/app/_server/stock/load-piece';
+import type { PieceMark } from '@/app/_ui/piece/piece-mark';
+import type { RoughShape } from '@/app/_ui/piece/piece-outline';
+import type { CalendarDate } from '@/shared/calendar/calendar-date';
+import { sayDate } from '@/shared/calendar/say-date';
+import type { UnitSystem } from '@/shared/units/unit-system';
+import { judgePiece } from '@/shared/wood/judge-piece';
+import { sayPieceReason } from '@/shared/wood/say-piece-reason';
+
+/** A piece of wood as a list shows it, judged for today. */
+export type PieceRow = {
+  stockId: number;
+  label: string;
+  /** "Walnut slab" */
+  title: string;
+  /** "2 600 × 850 × 54 mm" */
+  size: string;
+  onWood: string;
+  /** The drawing in words. */
+  drawn: string;
+  shape: RoughShape;
+  marks: PieceMark[];
+  flitch: string | null;
+  place: string | null;
+  moisture: string;
+  usedUp: boolean;
+  word: 'use' | 'care' | 'stop';
+  because: string | null;
+};
+
+export function pieceRow(line: PieceLine, { today, prefer }: { today: CalendarDate; prefer: UnitSystem }): PieceRow {
+  const verdict = judgePiece(line.facts, today);
+  const said = sayPiece(line, prefer);
+  const newest = [...line.readings].sort((a, b) => a.takenOn.localeCompare(b.takenOn)).at(-1);
+  const worst = verdict.reasons[0];
+  return {
+    stockId: line.stockId,
+    label: line.label,
+    ...said,
+    marks: pieceMarks(line),
+    flitch: line.flitch ? `Flitch ${line.flitch}${line.flitchNumber === null ? '' : `, no. ${line.flitchNumber}`}` : null,
+    place: line.place,
+    moisture: newest ? `${newest.mcTenths / 10} % on ${sayDate(newest.takenOn, { today })}` : 'Moisture not read',
+    usedUp: !line.facts.inStock,
+    word: verdict.word,
+    because: worst ? sayPieceReason(worst).says : null,
+  };
+}

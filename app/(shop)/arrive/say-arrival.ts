@@ -1,0 +1,41 @@
+import type { CalendarDate } from '@/shared/calendar/calendar-date';
+import { sayDate } from '@/shared/calendar/say-date';
+import { sayReason } from '@/shared/shelf-life/say-reason';
+import { whatToDo } from '@/shared/shelf-life/what-to-do';
+import type { Reason } from '@/shared/shelf-life/types/reason';
+import type { Verdict } from '@/shared/shelf-life/types/verdict';
+
+const days = (count: number) => `${count} ${count === 1 ? 'day' : 'days'}`;
+
+/** A verdict at the door in one or two lines: nothing is needed yet, so it speaks of today and not of a day of use. */
+export function sayArrival(verdict: Verdict, today: CalendarDate): readonly [string] | readonly [string, string] {
+  const worst = verdict.reasons[0];
+  const { governing } = verdict;
+  const good = governing && `Good to ${sayDate(governing.lastGoodDay, { today })}.`;
+  if (!worst || worst.code === 'house-default') return [good ?? 'Keeps. No limit is stated.'];
+  if (worst.code === 'past-limit') {
+    return [`It was good to ${sayDate(worst.limit.lastGoodDay, { today })}.`, `It arrives ${days(worst.daysPast)} too late for a client’s piece.`];
+  }
+  if (worst.code === 'date-unknown') {
+    return ['No date is never good: unknown.', 'It needs an inspection before it goes in a client job.'];
+  }
+  if (worst.code === 'limit-near' && good) {
+    return [good, worst.daysLeft === 0 ? 'That is today.' : `That is only ${days(worst.daysLeft)} from now.`];
+  }
+  const said = sayReason(worst, { today });
+  return good ? [said, good] : [said];
+}
+
+/** The reasons beside the headline one, each with what to do. The dates' own reasons are in the headline already. */
+export function arrivalReasons(verdict: Verdict, today: CalendarDate) {
+  return verdict.reasons.map((reason, nr) => ({
+    id: `${nr}-${reason.code}`,
+    word: reason.weight === 'note' ? ('use' as const) : reason.weight,
+    sentence: sayAtTheDoor(reason, today),
+    toDo: reason.code === 'past-limit' ? 'Send it back, or keep it in quarantine until a test pour.' : whatToDo(reason),
+  }));
+}
+
+function sayAtTheDoor(reason: Reason, today: CalendarDate): string {
+  return sayReason(reason, { today }).replace(/ the day of use\b/, ' today');
+}

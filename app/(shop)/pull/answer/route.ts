@@ -1,0 +1,40 @@
+import { randomUUID } from 'node:crypto';
+import type { NextRequest } from 'next/server';
+import { theBook } from '@/app/_server/book/the-book';
+import { type PullReply, scanToPull } from '@/app/_server/pull/scan-to-pull';
+import { sayRefusal } from '@/app/_server/words/say-refusal';
+import { pullQuerySchema } from '@/app/(shop)/pull/schema';
+import type { Problem } from '@/shared/result/answer';
+
+/** What `/pull/answer` says: the reply to a scan, or why there is none. */
+export type PullAnswered = { ok: true; reply: PullReply } | { ok: false; problem: Problem };
+
+/**
+ * The answer to a scan, for a job and a day. A read, so a plain address and not an action: it can be given up on when the
+ * network hangs, and asking again waits for nothing.
+ */
+export async function GET(request: NextRequest): Promise<Response> {
+  const query = pullQuerySchema.safeParse(Object.fromEntries(request.nextUrl.searchParams));
+  if (!query.success) {
+    const what = query.error.issues[0]?.message ?? 'The question does not fit.';
+    return said(400, { ok: false, problem: { code: 'form', what, kept: 'Nothing was written.', todo: 'Scan it again.' } });
+  }
+  try {
+    const reply = await scanToPull(await theBook(), query.data, new Date());
+    return said(200, reply.ok ? { ok: true, reply: reply.value } : { ok: false, problem: sayRefusal(reply.error) });
+  } catch (error) {
+    const reference = randomUUID().slice(0, 8);
+    console.error(`[${reference}]`, error);
+    const problem = {
+      code: 'unknown',
+      what: 'Something went wrong that this program did not expect.',
+      kept: 'Nothing was written. What you scanned is still here.',
+      todo: `Ask again; if it stays, the server's log has it under ${reference}.`,
+    };
+    return said(500, { ok: false, problem });
+  }
+}
+
+function said(status: number, answered: PullAnswered): Response {
+  return Response.json(answered, { status, headers: { 'Cache-Control': 'no-store' } });
+}

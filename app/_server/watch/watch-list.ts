@@ -1,0 +1,39 @@
+import { addDays } from '@/shared/calendar/add-days';
+import type { CalendarDate } from '@/shared/calendar/calendar-date';
+import type { ReasonCode } from '@/shared/shelf-life/types/reason';
+import type { Verdict } from '@/shared/shelf-life/types/verdict';
+
+/** The lists of Watch that containers stand in, the most urgent first. */
+export const WATCH_LISTS = ['on-hold', 'spoilt', 'expired', 'expiring', 'forgotten', 'undated', 'unconfirmed'] as const;
+export type WatchList = (typeof WATCH_LISTS)[number];
+
+/** A limit this many days away, or fewer, is shown; more where the material's own care window is wider. */
+export const SOON_DAYS = 60;
+/** Opened longer ago than this and not moved since. */
+export const FORGOTTEN_DAYS = 60;
+
+const HELD: readonly ReasonCode[] = ['on-hold', 'quarantine', 'recalled'];
+const SPOILT: readonly ReasonCode[] = ['gelled', 'skinned-through', 'frozen-ruined', 'inspection-failed'];
+const TO_CONFIRM: readonly ReasonCode[] = ['date-unconfirmed', 'facts-contradict'];
+
+/**
+ * Which list a container stands in, judged as for a client's piece today: the first that fits, so that each is seen once
+ * and under what is most urgent about it. Undefined when it needs nothing. The last good day itself is not past.
+ * `openedOn` and `movedOn` are calendar days of the workshop.
+ */
+export function watchListOf(
+  verdict: Verdict,
+  { openedOn, movedOn, today }: { openedOn?: CalendarDate; movedOn?: CalendarDate; today: CalendarDate },
+): WatchList | undefined {
+  const has = (codes: readonly ReasonCode[]) => verdict.reasons.some((reason) => codes.includes(reason.code));
+  const lastGoodDay = verdict.governing?.lastGoodDay;
+  const longAgo = addDays(today, -FORGOTTEN_DAYS);
+  if (has(HELD)) return 'on-hold';
+  if (has(SPOILT)) return 'spoilt';
+  if (has(['past-limit'])) return 'expired';
+  if (has(['limit-near']) || (lastGoodDay && lastGoodDay <= addDays(today, SOON_DAYS))) return 'expiring';
+  if (openedOn && openedOn < longAgo && (!movedOn || movedOn < longAgo)) return 'forgotten';
+  if (has(['date-unknown'])) return 'undated';
+  if (has(TO_CONFIRM)) return 'unconfirmed';
+  return undefined;
+}
