@@ -9,9 +9,16 @@ export class NewerBookError extends Error {
   }
 }
 
+/** The database on disk belongs to another program. */
+export class NotABookError extends Error {
+  constructor() {
+    super('The database has tables, but none of them is a record of migrations.');
+  }
+}
+
 /**
  * Which of this version's migrations a database file has taken, and which it lacks.
- * Throws NewerBookError when it has taken one this version does not know.
+ * Throws NewerBookError when it has taken one this version does not know, NotABookError when it is another program's.
  */
 export function checkVersion(database: string): { applied: string[]; missing: string[] } {
   const applied = appliedMigrations(database);
@@ -27,7 +34,10 @@ function appliedMigrations(database: string): string[] {
   const db = new Database(database, { timeout: 10_000 });
   try {
     const table = db.prepare("SELECT 1 FROM sqlite_master WHERE type = 'table' AND name = '_prisma_migrations'").get();
-    if (!table) return [];
+    if (!table) {
+      if (db.prepare("SELECT 1 FROM sqlite_master WHERE type = 'table'").get()) throw new NotABookError();
+      return [];
+    }
     const rows = db
       .prepare(
         'SELECT migration_name AS name FROM _prisma_migrations WHERE finished_at IS NOT NULL AND rolled_back_at IS NULL',

@@ -16,17 +16,32 @@ type SchemaEngine = {
   applyMigrations(input: unknown): Promise<{ appliedMigrationNames: string[] }>;
 };
 
-/**
- * Does something with Prisma's schema engine on a SQLite file. Its connections are closed afterwards, because while it
- * migrates it holds the file for itself alone. The process needs an explicit exit in the end.
- */
-async function withSchemaEngine<T>(database: string, work: (engine: SchemaEngine) => Promise<T>): Promise<T> {
+/** What this project calls of the engine's generated JavaScript. */
+type EngineGlue = {
+  SchemaEngine: { new: (datamodels: unknown, log: () => void, adapter: unknown) => Promise<SchemaEngine> };
+  __wbg_set_wasm: (exports: WebAssembly.Exports) => void;
+};
+
+// Once a process: the glue keeps one instance, and objects of an earlier one would be freed in the memory of the later.
+let engineGlue: Promise<EngineGlue> | undefined;
+
+async function loadEngine(): Promise<EngineGlue> {
   const entry = path.join(root, 'node_modules/@prisma/schema-engine-wasm');
   const glue = await import(/* webpackIgnore: true */ path.join(entry, 'schema_engine_bg.js'));
   const bytes = fs.readFileSync(path.join(entry, 'schema_engine_bg.wasm'));
   const { instance } = await WebAssembly.instantiate(bytes, { './schema_engine_bg.js': glue });
   glue.__wbg_set_wasm(instance.exports);
   (instance.exports.__wbindgen_start as () => void)();
+  return glue;
+}
+
+/**
+ * Does something with Prisma's schema engine on a SQLite file. Its connections are closed afterwards, because while it
+ * migrates it holds the file for itself alone. The process needs an explicit exit in the end.
+ */
+async function withSchemaEngine<T>(database: string, work: (engine: SchemaEngine) => Promise<T>): Promise<T> {
+  engineGlue ??= loadEngine();
+  const glue = await engineGlue;
   const schema = fs.readFileSync(schemaPath, 'utf8');
   const factory = new PrismaBetterSqlite3({ url: `file:${database}`, timeout: 10_000 });
   const opened: { dispose(): Promise<void> }[] = [];

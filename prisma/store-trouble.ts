@@ -1,4 +1,4 @@
-import { NewerBookError } from '@/prisma/check-version';
+import { NewerBookError, NotABookError } from '@/prisma/check-version';
 
 /** What kind of trouble the store is in. */
 export type StoreTrouble = 'disk-full' | 'locked' | 'newer-book' | 'not-a-book' | 'no-permission' | 'unknown';
@@ -12,6 +12,7 @@ export function storeTroubleOf(error: unknown): StoreTrouble {
       return 'not-a-book';
     if (/EACCES|EPERM|EROFS|SQLITE_READONLY|SQLITE_CANTOPEN|unable to open database/.test(text)) return 'no-permission';
   }
+  if (error instanceof NotABookError) return 'not-a-book';
   return error instanceof NewerBookError ? 'newer-book' : 'unknown';
 }
 

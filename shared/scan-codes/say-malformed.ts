@@ -19,7 +19,10 @@ const AGAIN = 'Scan it again. If it stays, type what is printed under the bars.'
 export function sayMalformed(malformed: Malformed): { readonly what: string; readonly todo: string } {
   if (malformed.code === 'empty') return { what: 'There was nothing in it.', todo: AGAIN };
   if (malformed.code === 'too-long') {
-    return { what: `It is longer than any code that is printed (${malformed.params.limit ?? '4096'} characters).`, todo: 'Scan one code alone.' };
+    return {
+      what: `It is longer than any code that is printed (${malformed.params.limit ?? '4096'} characters).`,
+      todo: 'Scan one code alone.',
+    };
   }
   const part = sayPart(malformed.params);
   return {
@@ -30,11 +33,13 @@ export function sayMalformed(malformed: Malformed): { readonly what: string; rea
 
 function sayPart({ ai, title }: Malformed['params']): string {
   if (!ai) return '';
-  return `in its part (${ai})${title ? ` ${title.toLowerCase()}` : ''} `;
+  return `in its part (${ai})${title ? ` ${title}` : ''} `;
 }
 
 function sayFault({ code, params }: Malformed): string {
-  const fits = params.expected ? `: ${params.found ? `${params.found} is there, ` : ''}${params.expected} would fit` : '';
+  const fits = params.expected
+    ? `: ${params.found ? `${params.found} is there, ` : ''}${params.expected} would fit`
+    : '';
   switch (code) {
     case 'check-digit':
       return `the check digit does not fit${fits}`;

@@ -14,8 +14,8 @@ export type BigBook = {
   movements: number;
   containers: number;
   pieces: number;
-  /** Labels of containers with something left. */
-  onHand: string[];
+  /** Containers with something left, each with how much. */
+  onHand: { label: string; left: number }[];
   jobs: number;
 };
 
@@ -75,7 +75,7 @@ function fill(db: Database.Database, size: BigBookSize, today: CalendarDate): Bi
     containers,
     pieces,
     jobs,
-    onHand: live.map((thing) => thing.label),
+    onHand: live.map(({ label, quantity }) => ({ label, left: quantity })),
   };
 }
 
@@ -90,7 +90,11 @@ function receive(
   const code = `${ledger.day.slice(2, 4)}${pick(random, 'ABCDEFGH')}-${Math.floor(random() * 1e6)}`;
   const lotId = ledger.addLot(product, code, madeOn, random() < 0.6 ? addDays(madeOn, product.lifeDays) : null);
   const things = Array.from({ length: count }, () => ledger.addContainer(product, lotId));
-  ledger.enter('received', { productId: product.id }, { lotId, containers: things.map(({ id, label }) => [id, label]) });
+  ledger.enter(
+    'received',
+    { productId: product.id },
+    { lotId, containers: things.map(({ id, label }) => [id, label]) },
+  );
   for (const thing of things) ledger.move(thing, { quantity: product.packageSize, placeId });
   if (random() < 0.05) ledger.inspect(product, lotId, random() < 0.8);
   return things;

@@ -116,7 +116,7 @@ export class BigLedger {
 
   addLot(product: BigProduct, code: string, madeOn: CalendarDate, bestBefore: CalendarDate | null): number {
     const stockId = (this.stock += 1);
-    this.add('Stock', { id: stockId, kind: 'lot' });
+    this.add('Stock', { id: stockId, kind: 'lot', label: null });
     this.add('Lot', {
       stockId,
       productId: product.id,

@@ -41,7 +41,9 @@ export async function visit(
 /** Fails with the rules and the elements when axe finds anything. */
 export async function expectAccessible(page: Page): Promise<void> {
   const { violations } = await new AxeBuilder({ page }).analyze();
-  expect(violations.map((each) => `${each.id}: ${each.nodes.map((node) => node.target.join(' ')).join(', ')}`)).toEqual([]);
+  expect(violations.map((each) => `${each.id}: ${each.nodes.map((node) => node.target.join(' ')).join(', ')}`)).toEqual(
+    [],
+  );
 }
 
 /** Fails when the page is wider than the window. */

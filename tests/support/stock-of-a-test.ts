@@ -1,6 +1,7 @@
 import type { ProductFields } from '@/app/_server/products/product-fields';
 import { teachProduct } from '@/app/_server/products/teach-product';
 import { type ReceiveContainers, receiveContainers } from '@/app/_server/stock/receive-containers';
+import type { ReceivePieces } from '@/app/_server/stock/receive-pieces';
 import type { OpenBook } from '@/prisma/open-book';
 import { by, must, TODAY } from '@/tests/support/test-book';
 
@@ -49,3 +50,23 @@ export async function stocked(
   );
   return { productId, ...received, labels: received.containers.map((each) => each.label) };
 }
+
+const MM = 1_000_000;
+
+/** A walnut slab, 3 m by about 70 cm by 58 mm, read at 9.6 %. */
+export const aSlab = (more: Partial<ReceivePieces> = {}): ReceivePieces => ({
+  form: 'slab',
+  species: 'Walnut',
+  count: 1,
+  lengthNm: 3000 * MM,
+  widthStartNm: 700 * MM,
+  widthMiddleNm: 650 * MM,
+  widthEndNm: 720 * MM,
+  thicknessNm: 58 * MM,
+  flags: ['live-edge-left'],
+  flitch: '',
+  receivedOn: TODAY,
+  note: '',
+  reading: { mcTenths: 96, meter: 'pins', spot: 'middle' },
+  ...more,
+});

@@ -18,11 +18,16 @@ export const by = (key: string = randomUUID()) => ({ who: { who: 'Ada', device: 
 
 export type TestBook = { book: OpenBook; files: BookFiles; remove: () => Promise<void> };
 
+/** The files of a migrated database in a folder of its own, no book begun in it. */
+export async function emptyFiles(): Promise<BookFiles> {
+  const files = bookFiles(fs.mkdtempSync(path.join(os.tmpdir(), 'flitchbook-test-')));
+  await prepareBook(files);
+  return files;
+}
+
 /** A fresh book on disk in a folder of its own, begun and empty. */
 export async function freshBook(): Promise<TestBook> {
-  const folder = fs.mkdtempSync(path.join(os.tmpdir(), 'flitchbook-test-'));
-  const files = bookFiles(folder);
-  await prepareBook(files);
+  const files = await emptyFiles();
   const book = await openBook(files);
   must(
     await setUpBook(book, by(), {
@@ -37,7 +42,7 @@ export async function freshBook(): Promise<TestBook> {
     files,
     remove: async () => {
       await book.close();
-      fs.rmSync(folder, { recursive: true, force: true });
+      fs.rmSync(files.folder, { recursive: true, force: true });
     },
   };
 }

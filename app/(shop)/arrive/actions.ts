@@ -1,5 +1,6 @@
 'use server';
 
+import { z } from 'zod';
 import { act } from '@/app/_server/act';
 import { theBook } from '@/app/_server/book/the-book';
 import { typingContext } from '@/app/_server/book/typing-context';
@@ -11,7 +12,6 @@ import { type ArrivalProduct, arrivalProduct } from '@/app/_server/products/arri
 import { listProducts, listSystems, type ProductChoice } from '@/app/_server/products/product-page';
 import { teachProduct } from '@/app/_server/products/teach-product';
 import { receiveContainers } from '@/app/_server/stock/receive-containers';
-import { z } from 'zod';
 import { arrivalSchema, scanSchema } from './schema';
 import { meaningSchema, productSchema } from './teach-schema';
 
@@ -46,7 +46,10 @@ export async function teachMeaning(key: string, input: unknown) {
 }
 
 const placeSchema = z.object({
-  name: z.string().max(80, 'At most 80 characters.').refine((name) => name.trim() !== '', 'Type what you call the place.'),
+  name: z
+    .string()
+    .max(80, 'At most 80 characters.')
+    .refine((name) => name.trim() !== '', 'Type what you call the place.'),
   kind: z.enum(PLACE_KINDS),
 });
 

@@ -1,5 +1,4 @@
-import type { Card, CardDate, DateName } from './card';
-import { DATE_NAMES } from './card';
+import type { KnownLot } from '@/app/_server/products/arrival-product';
 import type { CalendarDate } from '@/shared/calendar/calendar-date';
 import type { DateOrder } from '@/shared/calendar/date-readings';
 import { parseLife } from '@/shared/calendar/life';
@@ -9,7 +8,8 @@ import type { LabelDate } from '@/shared/shelf-life/types/label-date';
 import type { Verdict } from '@/shared/shelf-life/types/verdict';
 import { parseQuantity } from '@/shared/units/parse-quantity';
 import type { UnitSystem } from '@/shared/units/unit-system';
-import type { KnownLot } from '@/app/_server/products/arrival-product';
+import type { Card, CardDate, DateName } from './card';
+import { DATE_NAMES } from './card';
 
 type Context = { readonly today: CalendarDate; readonly order: DateOrder; readonly prefer: UnitSystem };
 

@@ -1,7 +1,7 @@
 import type { z } from 'zod';
 import type { CalendarDate } from '@/shared/calendar/calendar-date';
 import type { DateOrder, DateReading } from '@/shared/calendar/date-readings';
-import { type Life, LIFE_UNITS, type LifeUnit, parseLife } from '@/shared/calendar/life';
+import { LIFE_UNITS, type Life, type LifeUnit, parseLife } from '@/shared/calendar/life';
 import { readTypedDate } from '@/shared/calendar/read-typed-date';
 import { sayDateError } from '@/shared/calendar/say-date-error';
 import type { CurrencyCode } from '@/shared/units/currency';

@@ -1,9 +1,9 @@
 import type { CalendarDate } from '@/shared/calendar/calendar-date';
 import { sayDate } from '@/shared/calendar/say-date';
 import { sayReason } from '@/shared/shelf-life/say-reason';
-import { whatToDo } from '@/shared/shelf-life/what-to-do';
 import type { Reason } from '@/shared/shelf-life/types/reason';
 import type { Verdict } from '@/shared/shelf-life/types/verdict';
+import { whatToDo } from '@/shared/shelf-life/what-to-do';
 
 const days = (count: number) => `${count} ${count === 1 ? 'day' : 'days'}`;
 
@@ -14,7 +14,10 @@ export function sayArrival(verdict: Verdict, today: CalendarDate): readonly [str
   const good = governing && `Good to ${sayDate(governing.lastGoodDay, { today })}.`;
   if (!worst || worst.code === 'house-default') return [good ?? 'Keeps. No limit is stated.'];
   if (worst.code === 'past-limit') {
-    return [`It was good to ${sayDate(worst.limit.lastGoodDay, { today })}.`, `It arrives ${days(worst.daysPast)} too late for a client’s piece.`];
+    return [
+      `It was good to ${sayDate(worst.limit.lastGoodDay, { today })}.`,
+      `It arrives ${days(worst.daysPast)} too late for a client’s piece.`,
+    ];
   }
   if (worst.code === 'date-unknown') {
     return ['No date is never good: unknown.', 'It needs an inspection before it goes in a client job.'];
@@ -22,6 +25,8 @@ export function sayArrival(verdict: Verdict, today: CalendarDate): readonly [str
   if (worst.code === 'limit-near' && good) {
     return [good, worst.daysLeft === 0 ? 'That is today.' : `That is only ${days(worst.daysLeft)} from now.`];
   }
+  if (worst.code === 'date-unconfirmed' && good)
+    return [good, 'That is how the label was read; look at it and confirm.'];
   const said = sayReason(worst, { today });
   return good ? [said, good] : [said];
 }

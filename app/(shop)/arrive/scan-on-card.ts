@@ -22,7 +22,10 @@ export function scanOnCard(card: Card, scanned: Scanned): ScanOnCard {
   if (scanned.kind === 'label-without-product') return withLabel(card, scanned.says, false);
   if (scanned.kind !== 'product' || scanned.product.productId !== card.product.productId) return { kind: 'other' };
   if (scanned.product.packageSize !== card.product.packageSize) {
-    return { kind: 'refused', said: 'That is the same product in another size. Book these in first, then scan it again.' };
+    return {
+      kind: 'refused',
+      said: 'That is the same product in another size. Book these in first, then scan it again.',
+    };
   }
   return withLabel(card, scanned.says, true);
 }
@@ -32,7 +35,10 @@ function withLabel(card: Card, says: LabelSays, isContainer: boolean): ScanOnCar
     return { kind: 'refused', said: 'That one is counted already: its serial number was read before.' };
   }
   if (says.lot && card.lot.trim() && says.lot !== card.lot.trim()) {
-    return { kind: 'refused', said: `That is another lot, ${says.lot}. Book lot ${card.lot.trim()} in first, then scan it again.` };
+    return {
+      kind: 'refused',
+      said: `That is another lot, ${says.lot}. Book lot ${card.lot.trim()} in first, then scan it again.`,
+    };
   }
   const found = datesOnLabel(says);
   for (const name of DATE_NAMES) {
@@ -50,8 +56,15 @@ function withLabel(card: Card, says: LabelSays, isContainer: boolean): ScanOnCar
   const serials = says.serial ? [...card.serials, says.serial] : card.serials;
   const isNews = lot !== card.lot.trim() || news.length > 0;
   if (isNews) {
-    const parts = [lot !== card.lot.trim() ? `lot ${lot}` : '', ...news.map((name) => `${DATE_WORDS[name].toLowerCase()} ${dates[name].text}`)];
-    return { kind: 'changed', card: { ...card, lot, dates, serials }, said: `Read from the label: ${parts.filter(Boolean).join(', ')}.` };
+    const parts = [
+      lot !== card.lot.trim() ? `lot ${lot}` : '',
+      ...news.map((name) => `${DATE_WORDS[name].toLowerCase()} ${dates[name].text}`),
+    ];
+    return {
+      kind: 'changed',
+      card: { ...card, lot, dates, serials },
+      said: `Read from the label: ${parts.filter(Boolean).join(', ')}.`,
+    };
   }
   if (!isContainer) return { kind: 'refused', said: 'That label says nothing new.' };
   const before = /^\d+$/.test(card.count.trim()) ? Number(card.count) : 0;

@@ -17,9 +17,9 @@ const code = z.string().min(1).max(4096);
 /** A product as it is typed when it is taught. */
 const typedProduct = z.object({
   code: code.optional(),
-  name: words(120).refine((name) => name.trim() !== '', 'Type what it is called on the label.'),
+  name: words(120),
   maker: words(120),
-  kind: z.string().refine(isMaterialKind, 'Choose what kind of material it is.'),
+  kind: words(40),
   size: words(60),
   policyKind: z.enum(POLICY_KINDS),
   statedLife: z.object({ count: words(10), unit: words(10), basis }),
@@ -42,6 +42,8 @@ export type TypedProduct = z.input<typeof typedProduct>;
 export function productSchema(typing: Typing): z.ZodType<TeachProduct> {
   return typedProduct.transform((typed, context) => {
     const read = readFields(typing, context);
+    if (typed.name.trim() === '') read.say('name', 'Type what it is called on the label.');
+    if (!isMaterialKind(typed.kind)) read.say('kind', 'Choose what kind of material it is.');
     const size = readAnyQuantity(typed.size, typing.prefer);
     if (!size.ok) read.say('size', sayQuantityError(size.error));
     else if (size.value.amount === 0) read.say('size', 'It must hold more than nothing.');

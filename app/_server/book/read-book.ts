@@ -14,9 +14,21 @@ export type BookHead = {
   today: CalendarDate;
 };
 
+type Row = {
+  name: string;
+  timeZone: string;
+  units: string;
+  currency: string;
+  dateOrder: string;
+  demo: boolean;
+  revision: number;
+};
+
 /** The book's title page, or undefined where no book was begun. */
 export async function readBook(book: OpenBook, now: Date): Promise<BookHead | undefined> {
-  const row = await book.read.book.findUnique({ where: { id: 1 } });
+  // In SQL: it is read for every page and answer, and takes a quarter of the client's own way.
+  const [row] = await book.read.$queryRaw<Row[]>`
+    SELECT "name", "timeZone", "units", "currency", "dateOrder", "demo", "revision" FROM "Book" WHERE "id" = 1`;
   if (!row) return undefined;
   return {
     name: row.name,

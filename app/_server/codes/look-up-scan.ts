@@ -77,7 +77,7 @@ async function ownLabel(book: OpenBook, label: string, labelKind: OwnLabelKind):
     const place = await book.read.place.findUnique({ where: { label }, select: { label: true, name: true } });
     return place ? { kind: 'place', ...place } : { kind: 'not-in-book', label, labelKind };
   }
-  const stock = await book.read.stock.findUnique({ where: { label }, select: { id: true } });
+  const [stock] = await book.read.$queryRaw<{ id: number }[]>`SELECT "id" FROM "Stock" WHERE "label" = ${label}`;
   if (!stock) return { kind: 'not-in-book', label, labelKind };
   return { kind: labelKind === 'container' ? 'container' : 'piece', label, stockId: stock.id };
 }

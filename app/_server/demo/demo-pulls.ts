@@ -16,7 +16,14 @@ const ROWS: Row[] = [
   { daysAgo: 62, job: 'harbour', key: 'blue 1', asked: 40_000 },
   { daysAgo: 61, job: 'harbour', key: 'hardwax past 1', asked: 120_000 },
   { daysAgo: 15, job: 'tide', key: 'coat-a 1', asked: 320_000 },
-  { daysAgo: 15, hour: 11, job: 'tide', key: 'coat-b past 1', asked: 160_000, why: 'Test pour came out hard and clear; a door panel, not a top.' },
+  {
+    daysAgo: 15,
+    hour: 11,
+    job: 'tide',
+    key: 'coat-b past 1',
+    asked: 160_000,
+    why: 'Test pour came out hard and clear; a door panel, not a top.',
+  },
   { daysAgo: 3, job: 'tiles', key: 'coat-a 2', asked: 90_000 },
   { daysAgo: 3, job: 'tiles', key: 'coat-b new 1', asked: 45_000 },
   { daysAgo: 3, job: 'tiles', key: 'copper 1', asked: 6_000 },
@@ -28,7 +35,12 @@ const ROWS: Row[] = [
 /** What was taken for which job: one on a test pour although its date had passed, one put back. */
 export const DEMO_PULLS: readonly DemoAct[] = [
   ...ROWS.map(
-    (row): DemoAct => ({ daysAgo: row.daysAgo, hour: row.hour ?? 10, by: row.by ?? 'maren', act: (shop) => pull(shop, row) }),
+    (row): DemoAct => ({
+      daysAgo: row.daysAgo,
+      hour: row.hour ?? 10,
+      by: row.by ?? 'maren',
+      act: (shop) => pull(shop, row),
+    }),
   ),
   {
     daysAgo: 1,
@@ -46,7 +58,13 @@ export const DEMO_PULLS: readonly DemoAct[] = [
 async function pull(shop: DemoShop, { job, key, asked, why }: Row): Promise<void> {
   const jobId = shop.id(`job ${job}`);
   const row = await shop.book.read.job.findUniqueOrThrow({ where: { id: jobId } });
-  const ask = { label: shop.label(key), jobId, purpose: row.purpose as 'client' | 'own' | 'test', dayOfUse: row.dayOfUse as CalendarDate, asked };
+  const ask = {
+    label: shop.label(key),
+    jobId,
+    purpose: row.purpose as 'client' | 'own' | 'test',
+    dayOfUse: row.dayOfUse as CalendarDate,
+    asked,
+  };
   const answer = unwrap(await answerPull(shop.book, ask, new Date(`${shop.on}T10:00:00Z`)));
   const override = why === undefined ? undefined : { reason: why, inspectionId: answer.testPour?.id ?? 0 };
   await shop.run(pullContainer, { ...ask, seen: answer.verdict.word, override });

@@ -1,10 +1,10 @@
-import { type DemoAct } from '@/app/_server/demo/demo-shop';
+import type { DemoAct } from '@/app/_server/demo/demo-shop';
 import { drawWoodFace, type WoodColours } from '@/app/_server/demo/draw-wood-face';
 import { keepDrawing } from '@/app/_server/demo/keep-drawing';
 import { addPhoto } from '@/app/_server/stock/add-photo';
 import { changeHold } from '@/app/_server/stock/change-hold';
 import { givePiece } from '@/app/_server/stock/give-piece';
-import { receivePieces, type ReceivePieces } from '@/app/_server/stock/receive-pieces';
+import { type ReceivePieces, receivePieces } from '@/app/_server/stock/receive-pieces';
 import { recordReading } from '@/app/_server/stock/record-reading';
 
 const WALNUT: WoodColours = { heart: '#6b4a34', sap: '#cdb48e', line: '#3b2517', bark: '#2b1d14' };
@@ -56,21 +56,109 @@ const ROWS: Row[] = [
   walnut(1, [3050, 470, 420, 505, 58], { flags: ['twisted'], costMinor: 61_000 }),
   walnut(2, [3120, 640, 585, 670, 58], { note: 'Best figure of the flitch, crotch at the wide end.' }),
   walnut(3, [3140, 760, 715, 790, 58], { flags: ['checked'] }),
-  walnut(4, [3140, 780, 730, 815, 58], { flags: ['broken', 'strapped'], note: 'Parted along the heart; two straps hold it.' }),
+  walnut(4, [3140, 780, 730, 815, 58], {
+    flags: ['broken', 'strapped'],
+    note: 'Parted along the heart; two straps hold it.',
+  }),
   walnut(5, [3410, 745, 700, 770, 58]),
   walnut(6, [3100, 610, 560, 655, 58]),
   elm(1, [2480, 560, 540, 610, 65]),
   elm(2, [2510, 690, 655, 720, 65], { flags: ['live-edge-left', 'live-edge-right', 'checked'] }),
   elm(3, [2500, 700, 640, 745, 65]),
-  { key: 'oak slab', daysAgo: 12, form: 'slab', species: 'European oak', size: [2210, 520, 505, 540, 52], place: 'slab-barn', flags: ['live-edge-left'], costMinor: 39_000, note: 'From a farm sale; history unknown.' },
-  { key: 'sycamore slab', daysAgo: 66, form: 'slab', species: 'Sycamore', size: [1980, 430, 415, 460, 45], place: 'slab-rack-b', mc: 118, flags: ['live-edge-right'], costMinor: 24_500, note: 'Small round holes with fresh dust.' },
-  { key: 'oak boards', daysAgo: 80, form: 'board', species: 'European oak', count: 6, size: [2440, 185, 185, 185, 27], place: 'board-rack', mc: 96, costMinor: 4_600 },
-  { key: 'ash boards', daysAgo: 19, form: 'board', species: 'Ash', count: 4, size: [2800, 210, 205, 200, 41], place: 'board-rack', mc: 91, costMinor: 5_900 },
-  { key: 'maple board', daysAgo: 19, form: 'board', species: 'Maple', size: [2100, 160, 160, 160, 33], place: 'board-rack', mc: 88, flags: ['twisted'], costMinor: 3_800 },
-  { key: 'birch ply', daysAgo: 52, form: 'sheet', species: 'Birch plywood', count: 3, size: [2440, 1220, 1220, 1220, 18], place: 'sheet-bay', costMinor: 6_400 },
-  { key: 'oak mdf', daysAgo: 52, form: 'sheet', species: 'Oak-veneered MDF', size: [2440, 1220, 1220, 1220, 19], place: 'sheet-bay', costMinor: 7_900 },
-  { key: 'walnut offcuts', daysAgo: 48, form: 'offcut', species: 'Walnut', count: 3, size: [520, 210, 195, 180, 52], place: 'offcut-bin', mc: 94, note: 'From the Harbour table.' },
-  { key: 'ply offcut', daysAgo: 30, form: 'offcut', species: 'Birch plywood', size: [1220, 600, 600, 600, 18], place: 'offcut-bin' },
+  {
+    key: 'oak slab',
+    daysAgo: 12,
+    form: 'slab',
+    species: 'European oak',
+    size: [2210, 520, 505, 540, 52],
+    place: 'slab-barn',
+    flags: ['live-edge-left'],
+    costMinor: 39_000,
+    note: 'From a farm sale; history unknown.',
+  },
+  {
+    key: 'sycamore slab',
+    daysAgo: 66,
+    form: 'slab',
+    species: 'Sycamore',
+    size: [1980, 430, 415, 460, 45],
+    place: 'slab-rack-b',
+    mc: 118,
+    flags: ['live-edge-right'],
+    costMinor: 24_500,
+    note: 'Small round holes with fresh dust.',
+  },
+  {
+    key: 'oak boards',
+    daysAgo: 80,
+    form: 'board',
+    species: 'European oak',
+    count: 6,
+    size: [2440, 185, 185, 185, 27],
+    place: 'board-rack',
+    mc: 96,
+    costMinor: 4_600,
+  },
+  {
+    key: 'ash boards',
+    daysAgo: 19,
+    form: 'board',
+    species: 'Ash',
+    count: 4,
+    size: [2800, 210, 205, 200, 41],
+    place: 'board-rack',
+    mc: 91,
+    costMinor: 5_900,
+  },
+  {
+    key: 'maple board',
+    daysAgo: 19,
+    form: 'board',
+    species: 'Maple',
+    size: [2100, 160, 160, 160, 33],
+    place: 'board-rack',
+    mc: 88,
+    flags: ['twisted'],
+    costMinor: 3_800,
+  },
+  {
+    key: 'birch ply',
+    daysAgo: 52,
+    form: 'sheet',
+    species: 'Birch plywood',
+    count: 3,
+    size: [2440, 1220, 1220, 1220, 18],
+    place: 'sheet-bay',
+    costMinor: 6_400,
+  },
+  {
+    key: 'oak mdf',
+    daysAgo: 52,
+    form: 'sheet',
+    species: 'Oak-veneered MDF',
+    size: [2440, 1220, 1220, 1220, 19],
+    place: 'sheet-bay',
+    costMinor: 7_900,
+  },
+  {
+    key: 'walnut offcuts',
+    daysAgo: 48,
+    form: 'offcut',
+    species: 'Walnut',
+    count: 3,
+    size: [520, 210, 195, 180, 52],
+    place: 'offcut-bin',
+    mc: 94,
+    note: 'From the Harbour table.',
+  },
+  {
+    key: 'ply offcut',
+    daysAgo: 30,
+    form: 'offcut',
+    species: 'Birch plywood',
+    size: [1220, 600, 600, 600, 18],
+    place: 'offcut-bin',
+  },
 ];
 
 /** Readings over the weeks: days ago, and tenths of a per cent for each piece. */
@@ -125,7 +213,13 @@ export const DEMO_WOOD: readonly DemoAct[] = [
       by: 'tobi',
       async act(shop) {
         for (const [key, mcTenths] of Object.entries(mc)) {
-          await shop.run(recordReading, { label: shop.label(key), takenOn: shop.on, mcTenths, meter: METER, spot: 'mid-face, 300 mm from the end' });
+          await shop.run(recordReading, {
+            label: shop.label(key),
+            takenOn: shop.on,
+            mcTenths,
+            meter: METER,
+            spot: 'mid-face, 300 mm from the end',
+          });
         }
       },
     }),
@@ -142,7 +236,11 @@ export const DEMO_WOOD: readonly DemoAct[] = [
     hour: 10,
     by: 'maren',
     act: (shop) =>
-      shop.run(changeHold, { stockId: shop.id('stock sycamore slab 1'), hold: 'quarantine', why: 'Live beetle: kept apart until it has been treated.' }),
+      shop.run(changeHold, {
+        stockId: shop.id('stock sycamore slab 1'),
+        hold: 'quarantine',
+        why: 'Live beetle: kept apart until it has been treated.',
+      }),
   },
 ];
 

@@ -1,10 +1,15 @@
 /** A cured test pour seen from above on a bench, as SVG. */
 export function drawPourCup(): string {
   const rings = [...Array(9).keys()]
-    .map((nr) => `<circle cx="${470 - nr * 4}" cy="${340 - nr * 3}" r="${232 - nr * 22}" fill="#f2dfae" opacity="0.16"/>`)
+    .map(
+      (nr) => `<circle cx="${470 - nr * 4}" cy="${340 - nr * 3}" r="${232 - nr * 22}" fill="#f2dfae" opacity="0.16"/>`,
+    )
     .join('');
   const planks = [...Array(7).keys()]
-    .map((nr) => `<rect y="${nr * 103}" width="960" height="104" stroke="#8d7251" stroke-width="2" fill="${nr % 2 ? '#b99a74' : '#c1a37e'}"/>`)
+    .map(
+      (nr) =>
+        `<rect y="${nr * 103}" width="960" height="104" stroke="#8d7251" stroke-width="2" fill="${nr % 2 ? '#b99a74' : '#c1a37e'}"/>`,
+    )
     .join('');
   return `<svg xmlns="http://www.w3.org/2000/svg" width="960" height="720">${planks}
     <ellipse cx="500" cy="390" rx="270" ry="255" fill="#5b4632" opacity="0.35"/>

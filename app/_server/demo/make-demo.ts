@@ -1,4 +1,5 @@
 import { setUpBook } from '@/app/_server/book/set-up-book';
+import { DEMO_DELIVERIES } from '@/app/_server/demo/demo-deliveries';
 import { DEMO_JOBS } from '@/app/_server/demo/demo-jobs';
 import { DEMO_MATERIALS } from '@/app/_server/demo/demo-materials';
 import { DEMO_PLACES } from '@/app/_server/demo/demo-places';
@@ -33,6 +34,7 @@ export function makeDemo(book: OpenBook, now: Date): Promise<void> {
     ...DEMO_PLACES,
     ...DEMO_PRODUCTS,
     ...DEMO_JOBS,
+    ...DEMO_DELIVERIES,
     ...DEMO_MATERIALS,
     ...DEMO_WOOD,
     ...DEMO_PULLS,

@@ -1,6 +1,6 @@
 import type { Command } from '@/app/_server/act';
 import { balanceOf, stockSelect } from '@/app/_server/ledger/balance-of';
-import { writeEntry } from '@/app/_server/ledger/write-entry';
+import { type Pen, writeEntry } from '@/app/_server/ledger/write-entry';
 import { reverseMovement } from '@/shared/ledger/reverse-movement';
 import { err, ok } from '@/shared/result/result';
 
@@ -36,8 +36,24 @@ export const reverseEntry: Command<{ entryId: number; why: string }, { entryId: 
       const facts = { label: row.label };
       const change = reverseMovement(balanceOf(row), { ...movement, quantityDelta: Number(movement.quantityDelta) });
       if (!change.ok) return err({ code: 'changed-since', facts: { ...facts, field: change.error.field } });
+      // Undoing the opening of a container that was taken from since would call a half-used one sealed.
+      if (change.value.opened === null && (await takenSince(pen, movement))) return err({ code: 'used-since', facts });
       const moved = await pen.move(movement.stockId, change.value, movement.id);
       if (!moved.ok) return moved.error.code === 'below-zero' ? err({ code: 'used-since', facts }) : moved;
     }
     return ok(answer);
   });
+
+async function takenSince(pen: Pen, movement: { id: number; stockId: number }): Promise<boolean> {
+  const later = await pen.tx.movement.findFirst({
+    where: {
+      stockId: movement.stockId,
+      id: { gt: movement.id },
+      quantityDelta: { lt: 0 },
+      reversesId: null,
+      reversedBy: null,
+    },
+    select: { id: true },
+  });
+  return later !== null;
+}

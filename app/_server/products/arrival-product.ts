@@ -1,7 +1,7 @@
 import { inspectionOf, lotDatesOf, policyOf, policySelect } from '@/app/_server/stock/judgeable';
 import type { OpenBook } from '@/prisma/open-book';
-import type { HoldState, LotFacts } from '@/shared/shelf-life/types/lot-facts';
 import type { Inspection } from '@/shared/shelf-life/types/inspection';
+import type { HoldState, LotFacts } from '@/shared/shelf-life/types/lot-facts';
 import type { Policy } from '@/shared/shelf-life/types/policy';
 import type { StockUnit } from '@/shared/units/stock-unit';
 

@@ -47,8 +47,7 @@ export async function answerPull(book: OpenBook, ask: Ask, now: Date): Promise<R
   if (!line) return err({ code: 'not-found', facts: { label: ask.label } });
   if (job === undefined) return err({ code: 'not-found', field: 'jobId' });
   const purpose = job?.purpose ?? ask.purpose;
-  const [sisters, product, testPour, paired] = await Promise.all([
-    loadSisters(book.read, line),
+  const [product, testPour, paired] = await Promise.all([
     book.read.product.findUniqueOrThrow({
       where: { id: line.productId },
       select: { hazards: true, safetySheet: true, densityGramsPerLitre: true },
@@ -56,7 +55,11 @@ export async function answerPull(book: OpenBook, ask: Ask, now: Date): Promise<R
     latestTestPour(book, line),
     pairedPart(book.read, line, ask),
   ]);
-  const verdict = await judgeAsk(book.read, line, { ...ask, purpose }, head.today, sisters);
+  const judgeWith = async (sisters?: ContainerLine[]) =>
+    judgeAsk(book.read, line, { ...ask, purpose }, head.today, sisters);
+  // What to take instead is only asked where this one is not simply good.
+  const alone = await judgeWith();
+  const verdict = alone.word === 'use' ? alone : await judgeWith(await loadSisters(book.read, line));
   return ok({
     line,
     verdict,

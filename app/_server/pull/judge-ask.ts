@@ -8,7 +8,7 @@ import type { Verdict } from '@/shared/shelf-life/types/verdict';
 
 /** The verdict on a container for an ask, as the book stands in `tx`. */
 export async function judgeAsk(
-  tx: Pick<WriteTransaction, 'entry' | 'container'>,
+  tx: Pick<WriteTransaction, 'entry' | '$queryRaw'>,
   line: ContainerLine,
   ask: Ask,
   today: CalendarDate,

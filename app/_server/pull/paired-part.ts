@@ -11,7 +11,7 @@ import type { PairedPart } from '@/shared/shelf-life/types/reason';
  * that is the other part of a two-part system. Undefined for materials that are no part of anything.
  */
 export async function pairedPart(
-  tx: Pick<WriteTransaction, 'entry' | 'container'>,
+  tx: Pick<WriteTransaction, 'entry' | '$queryRaw'>,
   line: ContainerLine,
   ask: Ask,
 ): Promise<PairedPart | undefined> {

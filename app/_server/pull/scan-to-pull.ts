@@ -25,20 +25,31 @@ export type PullReply =
   | ({ kind: 'container' } & PullAnswer)
   | { kind: 'piece'; line: PieceLine; verdict: PieceVerdict; today: CalendarDate; job: JobLine | null }
   /** The bar code names a product, not one container of it: these are the ones in the book, the best first. */
-  | { kind: 'choose'; product: string; productId: number; lot: string | null; today: CalendarDate; options: PullOption[] }
+  | {
+      kind: 'choose';
+      product: string;
+      productId: number;
+      lot: string | null;
+      today: CalendarDate;
+      options: PullOption[];
+    }
   /** Nothing to pull: what it is, and what to do. `code` is there when the book could be taught it. */
   | { kind: 'nothing'; what: string; todo: string; teach: boolean };
 
 /** Reads a scan at the bench and answers it: a verdict, a piece of wood, a choice of containers, or what it is instead. */
-export async function scanToPull(book: OpenBook, { scan, ...ask }: PullScan, now: Date): Promise<Result<PullReply, Refusal>> {
+export async function scanToPull(
+  book: OpenBook,
+  { scan, ...ask }: PullScan,
+  now: Date,
+): Promise<Result<PullReply, Refusal>> {
   const head = await readBook(book, now);
   if (!head) return err({ code: 'no-book-yet' });
   const meaning = await lookUpScan(book, scan, head.today);
-  if (meaning.kind === 'container') {
+  if ('stockId' in meaning) {
+    if (meaning.kind === 'piece') return pieceReply(book, meaning.label, ask.jobId, head.today);
     const answer = await answerPull(book, { ...ask, label: meaning.label }, now);
     return answer.ok ? ok({ kind: 'container', ...answer.value }) : answer;
   }
-  if (meaning.kind === 'piece') return pieceReply(book, meaning.label, ask.jobId, head.today);
   if (meaning.kind === 'product') return chooseReply(book, meaning, ask, head.today);
   return ok({ kind: 'nothing', ...sayNotPullable(meaning) });
 }

@@ -3,14 +3,15 @@ import { indexWords } from '@/app/_server/find/search-words';
 import { type Pen, writeEntry } from '@/app/_server/ledger/write-entry';
 import type { Refusal } from '@/app/_server/refusal';
 import { joinConditions } from '@/app/_server/stock/conditions';
+import { lotDatesOf } from '@/app/_server/stock/judgeable';
 import { type LotDatesInput, lotDateColumns, refuseLotDates } from '@/app/_server/stock/lot-dates';
 import type { CalendarDate } from '@/shared/calendar/calendar-date';
 import { dateIn } from '@/shared/calendar/date-in';
 import type { Life } from '@/shared/calendar/life';
 import { type Opened, writeOpened } from '@/shared/ledger/opened';
 import { err, ok, type Result } from '@/shared/result/result';
-import type { StockUnit } from '@/shared/units/stock-unit';
 import type { Condition } from '@/shared/shelf-life/types/container-facts';
+import type { StockUnit } from '@/shared/units/stock-unit';
 
 /** Containers of one lot that came through the door together. */
 export type ReceiveContainers = {
@@ -132,10 +133,18 @@ async function lotFor(
       });
     }
   }
+  const inBook = lotDatesOf(known);
+  const merged: LotDatesInput = {
+    madeOn: inBook.madeOn ?? input.dates.madeOn,
+    bestBefore: inBook.bestBefore ?? input.dates.bestBefore,
+    useBy: inBook.useBy ?? input.dates.useBy,
+  };
+  const impossible = refuseLotDates(merged, today, input.opened);
+  if (impossible) return err(impossible);
   const added = lotDateColumns({
-    madeOn: known.madeOn === null ? input.dates.madeOn : undefined,
-    bestBefore: known.bestBefore === null ? input.dates.bestBefore : undefined,
-    useBy: known.useBy === null ? input.dates.useBy : undefined,
+    madeOn: inBook.madeOn ? undefined : input.dates.madeOn,
+    bestBefore: inBook.bestBefore ? undefined : input.dates.bestBefore,
+    useBy: inBook.useBy ? undefined : input.dates.useBy,
   });
   const additions = Object.fromEntries(Object.entries(added).filter(([, value]) => value !== null && value !== false));
   if (Object.keys(additions).length) {

@@ -5,10 +5,9 @@ import sharp, { type OutputInfo } from 'sharp';
 import type { Refusal } from '@/app/_server/refusal';
 import type { KeptPhoto } from '@/app/_server/stock/keep-photo';
 import { bookFiles } from '@/prisma/book-files';
+import { MOST_PHOTO_BYTES, MOST_PHOTO_PIXELS } from '@/shared/photos/photo-limits';
 import { err, ok, type Result } from '@/shared/result/result';
 
-export const MOST_PHOTO_BYTES = 30 * 1024 * 1024;
-export const MOST_PHOTO_PIXELS = 50_000_000;
 const KEPT_SIDE = 2048;
 
 /**

@@ -1,8 +1,8 @@
 import fs from 'node:fs/promises';
 import path from 'node:path';
 import type { Command } from '@/app/_server/act';
-import { type ReceivePieces, type ReceivedPieces, receivePieces } from '@/app/_server/stock/receive-pieces';
 import { receivePhoto } from '@/app/_server/stock/receive-photo';
+import { type ReceivedPieces, type ReceivePieces, receivePieces } from '@/app/_server/stock/receive-pieces';
 import { bookFiles } from '@/prisma/book-files';
 
 /** Pieces of wood with the picture as it was uploaded. */

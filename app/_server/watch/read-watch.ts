@@ -1,8 +1,9 @@
 import type { ContainerLine } from '@/app/_server/stock/judgeable';
 import { type PieceLine, pieceLine, pieceSelect } from '@/app/_server/stock/load-piece';
 import { containersInShop } from '@/app/_server/watch/containers-in-shop';
-import { WATCH_LISTS, type WatchList, watchListOf } from '@/app/_server/watch/watch-list';
+import { FORGOTTEN_DAYS, WATCH_LISTS, type WatchList, watchListOf } from '@/app/_server/watch/watch-list';
 import type { OpenBook } from '@/prisma/open-book';
+import { addDays } from '@/shared/calendar/add-days';
 import type { CalendarDate } from '@/shared/calendar/calendar-date';
 import { dateIn } from '@/shared/calendar/date-in';
 import { daysBetween } from '@/shared/calendar/days-between';
@@ -43,11 +44,13 @@ export async function readWatch(
     book.read.piece.findMany({ where: held, select: pieceSelect, take: MOST_PIECES, orderBy: { stockId: 'asc' } }),
     book.read.piece.count({ where: held }),
   ]);
+  const longAgo = addDays(today, -FORGOTTEN_DAYS);
   const groups = new Map<string, Watched & { list: WatchList }>();
   for (const { line, movedAt } of containers) {
     const verdict = judge({ ...line.candidate, purpose: 'client', dayOfUse: today, today });
     const openedOn = line.candidate.container.opened?.on;
-    const movedOn = openedOn && movedAt ? dateIn(timeZone, new Date(movedAt)) : undefined;
+    // Finding the day of an instant is slow, and matters only for what has stood open for long.
+    const movedOn = openedOn && openedOn < longAgo && movedAt ? dateIn(timeZone, new Date(movedAt)) : undefined;
     const list = watchListOf(verdict, { openedOn, movedOn, today });
     if (!list) continue;
     const key = groupKey(list, line, verdict);
@@ -80,9 +83,11 @@ function groupKey(list: WatchList, line: ContainerLine, verdict: Verdict): strin
     list === 'undated' ||
     list === 'unconfirmed' ||
     (list === 'on-hold' && worst && 'scope' in worst && worst.scope === 'lot') ||
-    ((list === 'expired' || list === 'expiring') && verdict.governing?.basis !== 'opened-life');
-  if (!ofLot || line.candidate.container.opened) return `${list} ${line.stockId}`;
-  return `${list} lot ${line.lotId} ${worst?.code} ${verdict.governing?.lastGoodDay}`;
+    // Once opened, each has a day of its own.
+    ((list === 'expired' || list === 'expiring') && !line.candidate.container.opened);
+  return ofLot
+    ? `${list} lot ${line.lotId} ${worst?.code} ${verdict.governing?.lastGoodDay}`
+    : `${list} ${line.stockId}`;
 }
 
 const lastGoodDay = (one: Watched) => one.verdict.governing?.lastGoodDay ?? '';

@@ -12,9 +12,14 @@ export const SOON_DAYS = 60;
 /** Opened longer ago than this and not moved since. */
 export const FORGOTTEN_DAYS = 60;
 
-const HELD: readonly ReasonCode[] = ['on-hold', 'quarantine', 'recalled'];
-const SPOILT: readonly ReasonCode[] = ['gelled', 'skinned-through', 'frozen-ruined', 'inspection-failed'];
-const TO_CONFIRM: readonly ReasonCode[] = ['date-unconfirmed', 'facts-contradict'];
+/** The reasons that put a container into a list; the others go by days. */
+export const REASONS_OF: Readonly<Partial<Record<WatchList, readonly ReasonCode[]>>> = {
+  'on-hold': ['on-hold', 'quarantine', 'recalled'],
+  spoilt: ['gelled', 'skinned-through', 'frozen-ruined', 'inspection-failed'],
+  expired: ['past-limit'],
+  undated: ['date-unknown'],
+  unconfirmed: ['facts-contradict', 'date-unconfirmed'],
+};
 
 /**
  * Which list a container stands in, judged as for a client's piece today: the first that fits, so that each is seen once
@@ -25,15 +30,16 @@ export function watchListOf(
   verdict: Verdict,
   { openedOn, movedOn, today }: { openedOn?: CalendarDate; movedOn?: CalendarDate; today: CalendarDate },
 ): WatchList | undefined {
-  const has = (codes: readonly ReasonCode[]) => verdict.reasons.some((reason) => codes.includes(reason.code));
+  const has = (list: WatchList) => verdict.reasons.some((reason) => REASONS_OF[list]?.includes(reason.code));
+  const near = verdict.reasons.some((reason) => reason.code === 'limit-near');
   const lastGoodDay = verdict.governing?.lastGoodDay;
   const longAgo = addDays(today, -FORGOTTEN_DAYS);
-  if (has(HELD)) return 'on-hold';
-  if (has(SPOILT)) return 'spoilt';
-  if (has(['past-limit'])) return 'expired';
-  if (has(['limit-near']) || (lastGoodDay && lastGoodDay <= addDays(today, SOON_DAYS))) return 'expiring';
+  if (has('on-hold')) return 'on-hold';
+  if (has('spoilt')) return 'spoilt';
+  if (has('expired')) return 'expired';
+  if (near || (lastGoodDay && lastGoodDay <= addDays(today, SOON_DAYS))) return 'expiring';
   if (openedOn && openedOn < longAgo && (!movedOn || movedOn < longAgo)) return 'forgotten';
-  if (has(['date-unknown'])) return 'undated';
-  if (has(TO_CONFIRM)) return 'unconfirmed';
+  if (has('undated')) return 'undated';
+  if (has('unconfirmed')) return 'unconfirmed';
   return undefined;
 }

@@ -6,16 +6,23 @@ const DEVICE_COOKIE = 'flitchbook-device';
 
 /** The name this device was told, or "Maker"; and the device in words. */
 export async function whoIsWriting(): Promise<Who> {
-  const jar = await cookies();
-  const agent = (await headers()).get('user-agent') ?? '';
-  const who = decodeURIComponent(jar.get(WHO_COOKIE)?.value ?? '')
-    .trim()
-    .slice(0, 60);
-  const device = decodeURIComponent(jar.get(DEVICE_COOKIE)?.value ?? '')
-    .trim()
-    .slice(0, 60);
-  return { who: who || 'Maker', device: device || deviceOf(agent) };
+  const [told, otherwise] = await Promise.all([namesOnDevice(), nameOfVisitor()]);
+  return { who: told.who || otherwise.who, device: told.device || otherwise.device };
 }
+
+/** Who writes from a device that was told no names. */
+export async function nameOfVisitor(): Promise<Who> {
+  return { who: 'Maker', device: deviceOf((await headers()).get('user-agent') ?? '') };
+}
+
+/** The names this device was told; empty where it was told none. */
+export async function namesOnDevice(): Promise<Who> {
+  const jar = await cookies();
+  return { who: nameOf(jar.get(WHO_COOKIE)?.value), device: nameOf(jar.get(DEVICE_COOKIE)?.value) };
+}
+
+/** `cookies()` has decoded the value once already: decoding again would fail on a name with a per cent sign. */
+const nameOf = (kept = '') => kept.trim().slice(0, 60);
 
 function deviceOf(agent: string): string {
   const kind = /iPhone/.test(agent)

@@ -1,7 +1,7 @@
 'use client';
 
 import { Input } from '@mantine/core';
-import { type ComponentProps, useId } from 'react';
+import { type ComponentProps, type KeyboardEvent, useId } from 'react';
 import styles from '@/app/_ui/field/field.module.css';
 import { describedBy, type Echo, FieldShell, type FieldWords } from '@/app/_ui/field/field-shell';
 
@@ -20,10 +20,13 @@ type Native = Pick<
   | 'disabled'
   | 'enterKeyHint'
   | 'placeholder'
+  | 'list'
 >;
 
 export interface TextFieldProps extends FieldWords, Native {
   onChange?: (text: string) => void;
+  /** Takes Enter for itself, where the field is a step of its own inside a larger form. */
+  onEnter?: () => void;
   /** Set in the face for codes: labels, lots, numbers printed on a tin. */
   code?: boolean;
   /** More than one line, for notes. */
@@ -33,7 +36,18 @@ export interface TextFieldProps extends FieldWords, Native {
 }
 
 /** A field for words. */
-export function TextField({ label, hint, error, optional, echo, onChange, code, lines, ...native }: TextFieldProps) {
+export function TextField({
+  label,
+  hint,
+  error,
+  optional,
+  echo,
+  onChange,
+  onEnter,
+  code,
+  lines,
+  ...native
+}: TextFieldProps) {
   const id = useId();
   const words = { label, hint, error, optional };
   const shared = {
@@ -49,6 +63,13 @@ export function TextField({ label, hint, error, optional, echo, onChange, code, 
       },
     },
     autoComplete: native.autoComplete ?? 'off',
+    onKeyDown: onEnter
+      ? (press: KeyboardEvent) => {
+          if (press.key !== 'Enter' || press.nativeEvent.isComposing) return;
+          press.preventDefault();
+          onEnter();
+        }
+      : undefined,
   };
   return (
     <FieldShell id={id} {...words} echo={echo}>

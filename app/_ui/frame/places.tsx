@@ -14,6 +14,7 @@ const BESIDE = [
   { href: '/watch', words: 'Watch' },
 ];
 const QUIET = [
+  { href: '/places', words: 'Places' },
   { href: '/labels', words: 'Labels' },
   { href: '/settings', words: 'Settings' },
 ];

@@ -18,8 +18,8 @@ export function ReverseKey({ entryId, what }: { entryId: number; what: string })
 
   if (!open) {
     return (
-      <button type="button" className={styles.quiet} onClick={() => setOpen(true)}>
-        Reverse<span className="unseen">: {what}</span>
+      <button type="button" className={styles.quiet} aria-label={`Reverse: ${what}`} onClick={() => setOpen(true)}>
+        Reverse
       </button>
     );
   }

@@ -1,6 +1,6 @@
-import { sayStanding } from '@/app/(shop)/_parts/stock/say-standing';
 import type { ContainerLine } from '@/app/_server/stock/judgeable';
 import type { ShelfLimit } from '@/app/_ui/rule/shelf';
+import { sayStanding } from '@/app/(shop)/_parts/stock/say-standing';
 import type { CalendarDate } from '@/shared/calendar/calendar-date';
 import { judge } from '@/shared/shelf-life/judge';
 import type { VerdictWord } from '@/shared/shelf-life/types/verdict';
@@ -26,7 +26,10 @@ export type ContainerRow = {
   limits: ShelfLimit[];
 };
 
-export function containerRow(line: ContainerLine, { today, prefer }: { today: CalendarDate; prefer: UnitSystem }): ContainerRow {
+export function containerRow(
+  line: ContainerLine,
+  { today, prefer }: { today: CalendarDate; prefer: UnitSystem },
+): ContainerRow {
   const verdict = judge({ ...line.candidate, purpose: 'client', dayOfUse: today, today });
   const standing = sayStanding(verdict, today);
   return {

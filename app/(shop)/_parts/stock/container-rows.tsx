@@ -1,10 +1,10 @@
 import Link from 'next/link';
-import type { ContainerRow } from '@/app/(shop)/_parts/stock/container-row';
-import styles from '@/app/(shop)/_parts/stock/stock.module.css';
 import { Code } from '@/app/_ui/code';
 import { Band } from '@/app/_ui/rule/band';
 import { timeScale } from '@/app/_ui/rule/time-scale';
 import { VerdictPill } from '@/app/_ui/verdict/verdict-pill';
+import type { ContainerRow } from '@/app/(shop)/_parts/stock/container-row';
+import styles from '@/app/(shop)/_parts/stock/stock.module.css';
 import { addDays } from '@/shared/calendar/add-days';
 import type { CalendarDate } from '@/shared/calendar/calendar-date';
 import type { OwnLabelCode } from '@/shared/scan-codes/own-label';
@@ -14,7 +14,17 @@ import { printOwnLabel } from '@/shared/scan-codes/print-own-label';
 export const listScale = (today: CalendarDate) => timeScale(addDays(today, -30), addDays(today, 550));
 
 /** Containers of one product, each with its verdict for a client's job today. The whole row goes to the container's page. */
-export function ContainerRows({ rows, today, label, named = false }: { rows: readonly ContainerRow[]; today: CalendarDate; label: string; named?: boolean }) {
+export function ContainerRows({
+  rows,
+  today,
+  label,
+  named = false,
+}: {
+  rows: readonly ContainerRow[];
+  today: CalendarDate;
+  label: string;
+  named?: boolean;
+}) {
   const scale = listScale(today);
   const todayAt = `${scale.middleOf(today) * 100}%`;
   return (
@@ -26,7 +36,15 @@ export function ContainerRows({ rows, today, label, named = false }: { rows: rea
               <Code>{printOwnLabel(row.label as OwnLabelCode)}</Code>
             </Link>
             {named ? <span className={styles.named}>{row.product}</span> : null}
-            <span className={styles.lot}>{row.lot ? <>Lot <Code>{row.lot}</Code></> : 'No lot'}</span>
+          </span>
+          <span className={styles.lot}>
+            {row.lot ? (
+              <>
+                Lot <Code>{row.lot}</Code>
+              </>
+            ) : (
+              'No lot'
+            )}
           </span>
           <span className={styles.left}>
             <b>{row.usedUp ? 'Used up' : row.left}</b> {row.usedUp ? '' : `of ${row.size}`}
@@ -35,8 +53,8 @@ export function ContainerRows({ rows, today, label, named = false }: { rows: rea
           <span className={styles.standing}>
             {row.usedUp ? null : <VerdictPill word={row.word} />}
             <span className={styles.limit}>{row.limit}</span>
-            {row.because && !row.usedUp ? <span className={styles.because}>{row.because}</span> : null}
           </span>
+          {row.because && !row.usedUp ? <span className={styles.because}>{row.because}</span> : null}
           <span className={styles.lane} aria-hidden="true">
             {row.limits.length > 0 && !row.usedUp ? (
               <>

@@ -1,7 +1,7 @@
-import { pieceMarks, sayPiece } from '@/app/(shop)/_parts/stock/say-piece';
 import type { PieceLine } from '@/app/_server/stock/load-piece';
 import type { PieceMark } from '@/app/_ui/piece/piece-mark';
 import type { RoughShape } from '@/app/_ui/piece/piece-outline';
+import { pieceMarks, sayPiece } from '@/app/(shop)/_parts/stock/say-piece';
 import type { CalendarDate } from '@/shared/calendar/calendar-date';
 import { sayDate } from '@/shared/calendar/say-date';
 import type { UnitSystem } from '@/shared/units/unit-system';
@@ -39,7 +39,9 @@ export function pieceRow(line: PieceLine, { today, prefer }: { today: CalendarDa
     label: line.label,
     ...said,
     marks: pieceMarks(line),
-    flitch: line.flitch ? `Flitch ${line.flitch}${line.flitchNumber === null ? '' : `, no. ${line.flitchNumber}`}` : null,
+    flitch: line.flitch
+      ? `Flitch ${line.flitch}${line.flitchNumber === null ? '' : `, no. ${line.flitchNumber}`}`
+      : null,
     place: line.place,
     moisture: newest ? `${newest.mcTenths / 10} % on ${sayDate(newest.takenOn, { today })}` : 'Moisture not read',
     usedUp: !line.facts.inStock,

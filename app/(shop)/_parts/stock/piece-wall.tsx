@@ -1,29 +1,47 @@
 import Link from 'next/link';
-import type { PieceRow } from '@/app/(shop)/_parts/stock/piece-row';
-import styles from '@/app/(shop)/_parts/stock/stock.module.css';
 import { Code } from '@/app/_ui/code';
 import { PieceDrawing } from '@/app/_ui/piece-drawing';
 import { VerdictPill } from '@/app/_ui/verdict/verdict-pill';
+import type { PieceRow } from '@/app/(shop)/_parts/stock/piece-row';
+import styles from '@/app/(shop)/_parts/stock/stock.module.css';
 import type { OwnLabelCode } from '@/shared/scan-codes/own-label';
 import { printOwnLabel } from '@/shared/scan-codes/print-own-label';
 
 /** Pieces of wood drawn to one scale, each with its words. The whole drawing goes to the piece's page. */
-export function PieceWall({ rows, label }: { rows: readonly PieceRow[]; label: string }) {
+export function PieceWall({ rows, label, here }: { rows: readonly PieceRow[]; label: string; here?: string }) {
   const longestMm = Math.max(...rows.map((row) => row.shape.lengthMm));
   return (
     <ul className={styles.wall} aria-label={label}>
       {rows.map((row) => (
-        <li key={row.stockId} className={styles.piece} data-used-up={row.usedUp || undefined}>
-          <PieceDrawing name={row.label} shape={row.shape} marks={row.marks} words={row.onWood} longestMm={longestMm} label={row.drawn} />
+        <li
+          key={row.stockId}
+          className={styles.piece}
+          data-used-up={row.usedUp || undefined}
+          data-here={row.label === here || undefined}
+        >
+          <PieceDrawing
+            name={row.label}
+            shape={row.shape}
+            marks={row.marks}
+            words={row.onWood}
+            longestMm={longestMm}
+            label={row.drawn}
+          />
           <div className={styles.pieceWords}>
             <p className={styles.pieceTitle}>
-              <Link href={`/pieces/${row.label}`} className={styles.link}>
-                {row.title}
-              </Link>
+              {row.label === here ? (
+                <b>This one</b>
+              ) : (
+                <Link href={`/pieces/${row.label}`} className={styles.link}>
+                  {row.title}
+                </Link>
+              )}
               <Code>{printOwnLabel(row.label as OwnLabelCode)}</Code>
             </p>
             <p>{row.size}</p>
-            <p className={styles.soft}>{[row.flitch, row.moisture, row.place ?? 'No place'].filter(Boolean).join(' · ')}</p>
+            <p className={styles.soft}>
+              {[row.flitch, row.moisture, row.place ?? 'No place'].filter(Boolean).join(' · ')}
+            </p>
             <p className={styles.standing}>
               {row.usedUp ? <b>No longer in the shop</b> : <VerdictPill word={row.word} />}
               {row.because && !row.usedUp ? <span className={styles.because}>{row.because}</span> : null}
@@ -39,7 +57,7 @@ export function PieceWall({ rows, label }: { rows: readonly PieceRow[]; label: s
 export function DrawnHow({ rows }: { rows: readonly PieceRow[] }) {
   const signs = rows.some((row) => row.marks.length > 0);
   return (
-    <p className={styles.soft}>
+    <p className={styles.how}>
       {rows.length > 1 ? 'Drawn to one scale' : 'Drawn to scale'} from the length and three widths.
       {signs ? ' Straps, breaks and checks are signs: where they are was not measured.' : ''}
     </p>

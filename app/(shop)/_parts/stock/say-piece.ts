@@ -13,7 +13,10 @@ type Measured = Pick<
 >;
 
 /** A piece in words and as a shape: "Walnut slab", "2 600 mm long, 850 mm wide, 54 mm thick". The width is that at the middle. */
-export function sayPiece(piece: Measured, prefer: UnitSystem): { title: string; size: string; onWood: string; drawn: string; shape: RoughShape } {
+export function sayPiece(
+  piece: Measured,
+  prefer: UnitSystem,
+): { title: string; size: string; onWood: string; drawn: string; shape: RoughShape } {
   const say = (length: Nanometres) => printLength(length, { prefer, style: 'inches' });
   const size = `${say(piece.lengthNm)} long, ${say(piece.widthMiddleNm)} wide, ${say(piece.thicknessNm)} thick`;
   const flags = piece.facts.flags;
@@ -44,7 +47,9 @@ export function pieceMarks(piece: Measured): PieceMark[] {
   const lengthMm = Number(piece.lengthNm) / NM_PER_MM;
   const has = (flag: string) => piece.facts.flags.some((each) => each === flag);
   return [
-    ...(has('checked') ? [{ kind: 'check' as const, end: 'end' as const, lengthMm: lengthMm * 0.14, across: 0.45 }] : []),
+    ...(has('checked')
+      ? [{ kind: 'check' as const, end: 'end' as const, lengthMm: lengthMm * 0.14, across: 0.45 }]
+      : []),
     ...(has('broken') ? [{ kind: 'break' as const, atMm: lengthMm * 0.3 }] : []),
     ...(has('strapped') ? [0.12, 0.8].map((part) => ({ kind: 'strap' as const, atMm: lengthMm * part })) : []),
   ];

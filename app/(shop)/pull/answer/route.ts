@@ -17,7 +17,10 @@ export async function GET(request: NextRequest): Promise<Response> {
   const query = pullQuerySchema.safeParse(Object.fromEntries(request.nextUrl.searchParams));
   if (!query.success) {
     const what = query.error.issues[0]?.message ?? 'The question does not fit.';
-    return said(400, { ok: false, problem: { code: 'form', what, kept: 'Nothing was written.', todo: 'Scan it again.' } });
+    return said(400, {
+      ok: false,
+      problem: { code: 'form', what, kept: 'Nothing was written.', todo: 'Scan it again.' },
+    });
   }
   try {
     const reply = await scanToPull(await theBook(), query.data, new Date());

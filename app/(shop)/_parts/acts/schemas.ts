@@ -1,0 +1,46 @@
+import { z } from 'zod';
+import { PIECE_OR_CONTAINER } from '@/app/(shop)/_parts/acts/thing-label';
+import { readFields, type Typing } from '@/app/(shop)/arrive/read-fields';
+import { HOLD_STATES } from '@/shared/shelf-life/types/lot-facts';
+
+const id = z.int().positive();
+/** Words as a person types them in one field; longer than this is a slip of pasting. */
+export const words = (most = 1000) => z.string().max(most, `At most ${most} characters.`);
+export const thingLabel = z.string().regex(PIECE_OR_CONTAINER, 'That is not one of our labels.');
+
+export const moveSchema = z.object({
+  labels: z.array(thingLabel).min(1).max(500),
+  placeLabel: z.string().regex(/^P[0-9A-Z]{6}$/, 'Choose the place it goes to.'),
+});
+
+export const holdSchema = z.object({ stockId: id, hold: z.enum(HOLD_STATES), why: words(500) });
+
+export const discardSchema = z.object({ label: thingLabel, why: words(500) });
+
+const picture = z.instanceof(File, { message: 'Choose a picture.' });
+
+export const photoSchema = z.object({ stockId: id, photo: picture, caption: words(200) });
+
+/** An inspection or a test pour as it is typed. */
+export function inspectionSchema(typing: Typing) {
+  return z
+    .object({
+      lotId: id,
+      containerLabel: thingLabel.optional(),
+      kind: z.enum(['inspection', 'test-pour']),
+      madeOn: words(60),
+      outcome: z.enum(['passed', 'failed'], { message: 'Say whether it passed.' }),
+      validUntil: words(60),
+      method: words(300),
+      note: words(1000),
+      photo: picture.optional(),
+    })
+    .transform(({ outcome, ...typed }, context) => {
+      const read = readFields(typing, context);
+      const madeOn = read.day('madeOn', typed.madeOn);
+      if (typed.madeOn.trim() === '') read.say('madeOn', 'Give the day it was made.');
+      const passed = outcome === 'passed';
+      const validUntil = passed ? read.day('validUntil', typed.validUntil) : undefined;
+      return madeOn ? { ...typed, madeOn, passed, validUntil } : z.NEVER;
+    });
+}

@@ -1,0 +1,48 @@
+import Link from 'next/link';
+import type { InspectionLine } from '@/app/_server/stock/container-page';
+import { Code } from '@/app/_ui/code';
+import styles from '@/app/(shop)/_parts/stock/stock.module.css';
+import type { CalendarDate } from '@/shared/calendar/calendar-date';
+import { sayDate } from '@/shared/calendar/say-date';
+import type { OwnLabelCode } from '@/shared/scan-codes/own-label';
+import { printOwnLabel } from '@/shared/scan-codes/print-own-label';
+
+/** Inspections and test pours, newest first. */
+export function InspectionList({ lines, today }: { lines: readonly InspectionLine[]; today: CalendarDate }) {
+  if (lines.length === 0)
+    return (
+      <p className={styles.soft}>None yet. A passed one can carry it past its date where the material allows it.</p>
+    );
+  const say = (date: string) => sayDate(date as CalendarDate, { today });
+  return (
+    <ul className={styles.inspections}>
+      {lines.map((line) => (
+        <li key={line.id}>
+          <b>
+            {line.kind === 'test-pour' ? 'Test pour' : 'Inspection'} {line.passed ? 'passed' : 'failed'},{' '}
+            {say(line.madeOn)}
+            {line.validUntil ? `, holds until ${say(line.validUntil)}` : ''}
+          </b>
+          <span>{[line.method, line.note].filter(Boolean).join('. ')}</span>
+          <span className={styles.soft}>
+            {line.container ? (
+              <>
+                Speaks for{' '}
+                <Link href={`/containers/${line.container}`}>
+                  <Code>{printOwnLabel(line.container as OwnLabelCode)}</Code>
+                </Link>
+              </>
+            ) : (
+              'Speaks for the lot'
+            )}
+            {line.photo ? (
+              <>
+                . <a href={`/photos/${line.photo}`}>Photo</a>
+              </>
+            ) : null}
+          </span>
+        </li>
+      ))}
+    </ul>
+  );
+}

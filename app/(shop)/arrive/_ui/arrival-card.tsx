@@ -1,0 +1,245 @@
+'use client';
+
+import { type FormEvent, useEffect, useMemo, useRef } from 'react';
+import { useShowTrouble } from '@/app/_ui/act/show-trouble';
+import { useAct } from '@/app/_ui/act/use-act';
+import { useFieldErrors } from '@/app/_ui/act/use-field-errors';
+import { ChoiceChips } from '@/app/_ui/field/choice-chips';
+import { DateTextField } from '@/app/_ui/field/date-text-field';
+import { NumberStep } from '@/app/_ui/field/number-step';
+import { QuantityField } from '@/app/_ui/field/quantity-field';
+import { TextField } from '@/app/_ui/field/text-field';
+import { Fold } from '@/app/_ui/fold';
+import { Key, KeyBar } from '@/app/_ui/keys';
+import { PlainError } from '@/app/_ui/plain-error';
+import { giveFeedback } from '@/app/_ui/scanner/feedback';
+import { Section } from '@/app/_ui/section';
+import { Safety } from '@/app/(shop)/pull/_ui/safety';
+import { readTypedDate } from '@/shared/calendar/read-typed-date';
+import { sayDate } from '@/shared/calendar/say-date';
+import { bookArrival } from '../actions';
+import { type Card, hasDate } from '../card';
+import { judgeCard, knownLotOf } from '../judge-card';
+import type { TypedArrival } from '../schema';
+import { ArrivalReasons, ArrivalVerdict } from './arrival-verdict';
+import styles from './arrive.module.css';
+import { ConfirmDates } from './confirm-dates';
+import { LabelDates } from './label-dates';
+import { OpenedAlready } from './opened-already';
+import { PlaceChoice, type PlaceOption } from './place-choice';
+import { readSize } from './read-size';
+import type { ShopFacts } from './shop-facts';
+
+export type Booked = { entryId: number; lotId: number; labels: string[]; title: string; place: string | null };
+
+export function ArrivalCard({
+  card,
+  shop,
+  places,
+  onChange,
+  onPlaceAdded,
+  onBooked,
+  isScanning,
+  onScanMore,
+  onLeave,
+}: {
+  card: Card;
+  shop: ShopFacts;
+  places: readonly PlaceOption[];
+  onChange: (card: Card) => void;
+  onPlaceAdded: (place: PlaceOption) => void;
+  onBooked: (booked: Booked) => void;
+  isScanning: boolean;
+  onScanMore: () => void;
+  onLeave: () => void;
+}) {
+  const { product } = card;
+  const verdict = useMemo(() => judgeCard(card, shop), [card, shop]);
+  const { run, pending, problem } = useAct(bookArrival);
+  const errors = useFieldErrors(problem, { ...card, ...card.dates });
+  const form = useRef<HTMLFormElement>(null);
+  useShowTrouble(form, problem);
+  const known = knownLotOf(card);
+  const place = places.find((one) => one.label === card.placeLabel);
+  const counted = product.unit === 'piece' ? { one: 'box', many: 'boxes' } : { one: 'container', many: 'containers' };
+  const opened = readTypedDate(card.openedOn, shop);
+  const set =
+    <K extends keyof Card>(name: K) =>
+    (value: Card[K]) =>
+      onChange({ ...card, [name]: value });
+
+  const heard = useRef<string>(undefined);
+  useEffect(() => {
+    if (heard.current !== verdict.word) giveFeedback(verdict.word);
+    heard.current = verdict.word;
+  }, [verdict.word]);
+
+  async function book(event: FormEvent) {
+    event.preventDefault();
+    const answer = await run(typedArrival(card));
+    if (!answer.ok) return giveFeedback('error');
+    const { entryId, lotId, containers } = answer.answer;
+    onBooked({
+      entryId,
+      lotId,
+      labels: containers.map((one) => one.label),
+      title: product.name,
+      place: place?.name ?? null,
+    });
+  }
+
+  return (
+    <form ref={form} onSubmit={book} noValidate style={{ display: 'contents' }}>
+      <ArrivalVerdict verdict={verdict} today={shop.today} />
+      <div className={styles.columns}>
+        <div>
+          <Section title="From the label">
+            {product.maker ? <p className={styles.maker}>{product.maker}</p> : null}
+            <ConfirmDates card={card} onChange={onChange} />
+            <TextField
+              label="Lot"
+              optional
+              code
+              hint={card.lot.trim() ? undefined : 'No lot printed? Then it stays empty.'}
+              value={card.lot}
+              onChange={set('lot')}
+              error={errors.lot}
+              autoCapitalize="characters"
+              spellCheck={false}
+            />
+            {known ? <KnownLot lot={known.code} dates={known.facts} /> : null}
+            <LabelDates card={card} shop={shop} onChange={onChange} errors={errors} />
+            {product.policy.kind !== 'keeps' && !hasDate(card) && !known ? (
+              <p className={styles.note}>It may come in without a date, and then it waits for an inspection.</p>
+            ) : null}
+            <ArrivalReasons
+              verdict={verdict}
+              today={shop.today}
+              openedOn={opened.ok && !opened.value.ambiguous ? opened.value.date : undefined}
+            />
+          </Section>
+        </div>
+        <div>
+          <Section title="Into the book">
+            <NumberStep
+              label="How many"
+              hint="Scanning the same one again adds one."
+              min={1}
+              max={500}
+              unit={counted}
+              value={card.count}
+              onChange={set('count')}
+              error={errors.count}
+            />
+            <PlaceChoice
+              places={places}
+              value={card.placeLabel}
+              kind="shelf"
+              onChange={set('placeLabel')}
+              onAdded={onPlaceAdded}
+              error={errors.placeLabel}
+            />
+            <QuantityField
+              label="One holds, when full"
+              value={card.size}
+              onChange={set('size')}
+              read={(text) => readSize(text, product.unit, shop.prefer)}
+              error={errors.size}
+            />
+            <TextField
+              label={`Cost of one, ${shop.currency}`}
+              optional
+              inputMode="decimal"
+              value={card.cost}
+              onChange={set('cost')}
+              error={errors.cost}
+            />
+          </Section>
+          <OpenedAlready card={card} shop={shop} onChange={onChange} errors={errors} />
+          <Fold
+            title="Quarantine"
+            now={card.quarantine ? 'yes, until it is released' : 'no'}
+            open={verdict.reasons[0]?.code === 'past-limit' || verdict.reasons[0]?.code === 'recalled' || undefined}
+          >
+            <ChoiceChips
+              label="Keep it apart in quarantine?"
+              hint="In quarantine nothing of it goes in a job until it is released, with a reason."
+              options={[
+                { value: 'no', label: 'No' },
+                { value: 'yes', label: 'Yes, quarantine' },
+              ]}
+              value={card.quarantine ? 'yes' : 'no'}
+              onChange={(value) => onChange({ ...card, quarantine: value === 'yes' })}
+            />
+          </Fold>
+          <Fold
+            title="When, and on which delivery note"
+            now={card.receivedOn === sayDate(shop.today) ? 'today' : card.receivedOn}
+          >
+            <DateTextField
+              label="Arrived on"
+              today={shop.today}
+              order={shop.order}
+              value={card.receivedOn}
+              onChange={set('receivedOn')}
+              error={errors.receivedOn}
+            />
+            <TextField
+              label="Delivery note or order"
+              optional
+              value={card.reference}
+              onChange={set('reference')}
+              error={errors.reference}
+            />
+          </Fold>
+          <Safety kind={product.kind} hazards={product.hazards} safetySheet={product.safetySheet} />
+        </div>
+      </div>
+      {problem ? <PlainError happened={problem.what} kept={problem.kept} toDo={problem.todo} /> : null}
+      <KeyBar>
+        <Key type="submit" pending={pending} pendingWords="Writing into the book…">
+          {sayInto(card, place?.name)}
+        </Key>
+        <Key variant="ghost" onClick={onScanMore}>
+          {isScanning ? 'Close the scanner' : 'Scan more of it'}
+        </Key>
+        <Key variant="ghost" onClick={onLeave}>
+          Leave it
+        </Key>
+      </KeyBar>
+    </form>
+  );
+}
+
+function sayInto(card: Card, place: string | undefined): string {
+  const count = Number(card.count);
+  const many = count > 1 ? `${count} into the book` : 'Into the book';
+  const apart = card.quarantine ? ', in quarantine' : '';
+  return place ? `${many}, ${place}${apart}` : `${many}${apart || ', no place yet'}`;
+}
+
+function KnownLot({ lot, dates }: { lot: string; dates: NonNullable<ReturnType<typeof knownLotOf>>['facts'] }) {
+  const said = [
+    dates.useBy && `use by ${sayDate(dates.useBy.date, dates.useBy)}`,
+    dates.bestBefore && `best before ${sayDate(dates.bestBefore.date, dates.bestBefore)}`,
+    dates.madeOn && `made on ${sayDate(dates.madeOn.date, dates.madeOn)}`,
+  ].filter(Boolean);
+  return (
+    <p className={styles.plain}>
+      Lot {lot} is in the book already{said.length ? `, ${said.join(', ')}` : ', without a date'}.
+    </p>
+  );
+}
+
+/** What goes to the server: the fields as they were typed, to be read again there. */
+function typedArrival(card: Card): TypedArrival {
+  const { product, serials: _, dates, conditions, ...fields } = card;
+  const date = (name: keyof typeof dates) => ({ text: dates[name].text, confirmed: dates[name].confirmed });
+  return {
+    ...fields,
+    conditions: [...conditions],
+    productId: product.productId,
+    unit: product.unit,
+    dates: { useBy: date('useBy'), bestBefore: date('bestBefore'), madeOn: date('madeOn') },
+  };
+}

@@ -1,0 +1,19 @@
+'use client';
+
+import { useCallback, useEffect, useState } from 'react';
+import type { ProductChoice } from '@/app/_server/products/product-page';
+import { readProducts } from '../actions';
+
+export type ProductsToChoose = { products: readonly ProductChoice[]; systems: readonly string[] };
+
+/** The products to choose from, fetched when a screen that needs them opens; `failed` where the book could not be asked. */
+export function useProducts() {
+  const [answer, setAnswer] = useState<ProductsToChoose>();
+  const [failed, setFailed] = useState(false);
+  const fetchAgain = useCallback(() => {
+    setFailed(false);
+    readProducts().then(setAnswer, () => setFailed(true));
+  }, []);
+  useEffect(fetchAgain, [fetchAgain]);
+  return { answer, failed, fetchAgain };
+}

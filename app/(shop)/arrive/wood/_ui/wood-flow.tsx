@@ -1,0 +1,124 @@
+'use client';
+
+import { useState } from 'react';
+import { Page } from '@/app/_ui/page';
+import { Done } from '@/app/(shop)/arrive/_ui/done';
+import type { PlaceOption } from '@/app/(shop)/arrive/_ui/place-choice';
+import type { ShopFacts } from '@/app/(shop)/arrive/_ui/shop-facts';
+import { useTopOf } from '@/app/(shop)/arrive/_ui/use-top-of';
+import type { TypedWood } from '../schema';
+import { WoodForm } from './wood-form';
+
+type Booked = { entryId: number; labels: string[]; wood: TypedWood };
+
+function freshWood(placeLabel: string): TypedWood {
+  return {
+    form: 'slab',
+    species: '',
+    count: '1',
+    length: '',
+    widths: 'three',
+    width: '',
+    widthStart: '',
+    widthMiddle: '',
+    widthEnd: '',
+    thickness: '',
+    flags: ['live-edge-left', 'live-edge-right'],
+    flitch: '',
+    flitchNumber: '',
+    cost: '',
+    receivedOn: '',
+    placeLabel,
+    note: '',
+    moisture: '',
+    meter: '',
+    spot: '',
+  };
+}
+
+/** What the next piece of the same load has in common with the last one. */
+function nextOf({ wood, labels }: Booked): TypedWood {
+  const { form, species, widths, thickness, flitch, flitchNumber, placeLabel, meter, flags } = wood;
+  const live = flags.filter((flag) => flag.startsWith('live-edge'));
+  const number = flitchNumber.trim() === '' ? '' : String(Number(flitchNumber) + labels.length);
+  return {
+    ...freshWood(placeLabel),
+    form,
+    species,
+    widths,
+    thickness,
+    flitch,
+    flitchNumber: number,
+    meter,
+    flags: live,
+  };
+}
+
+/** Wood comes in one size at a time; the next one starts from what the last one had in common with it. */
+export function WoodFlow({
+  shop,
+  places,
+  species,
+}: {
+  shop: ShopFacts;
+  places: readonly PlaceOption[];
+  species: readonly string[];
+}) {
+  const [added, setAdded] = useState<readonly PlaceOption[]>([]);
+  const [booked, setBooked] = useState<Booked>();
+  const [first, setFirst] = useState<{ nr: number; wood: TypedWood }>({ nr: 0, wood: freshWood('') });
+  const all = [...places, ...added.filter((place) => !places.some((one) => one.label === place.label))];
+
+  useTopOf(booked ? 'done' : 'form');
+
+  if (booked) {
+    const { wood, labels } = booked;
+    const place = all.find((one) => one.label === wood.placeLabel)?.name;
+    const many = labels.length > 1;
+    return (
+      <Page title={`${wood.species.trim()} ${wood.form}${many ? 's' : ''}`} back={{ href: '/arrive', words: 'Arrive' }}>
+        <Done
+          labels={labels}
+          entryId={booked.entryId}
+          said={`${many ? `${labels.length} are` : 'It is'} in the book${place ? `, ${place}` : ''}.`}
+          note={
+            wood.form === 'slab'
+              ? 'Each slab gets two labels, one for each end, so that one may be lost with a cut. Lift heavy slabs with help.'
+              : undefined
+          }
+          page={
+            many
+              ? { href: '/on-hand?show=wood', words: 'See the wood on hand' }
+              : { href: `/pieces/${labels[0]}`, words: 'Open its page' }
+          }
+          print={sayPrint(wood.form, labels.length)}
+          next={`Next ${wood.form}`}
+          onNext={() => {
+            setFirst({ nr: first.nr + 1, wood: nextOf(booked) });
+            setBooked(undefined);
+          }}
+        />
+      </Page>
+    );
+  }
+  return (
+    <Page title="Wood came in" back={{ href: '/arrive', words: 'Arrive' }}>
+      <WoodForm
+        key={first.nr}
+        first={first.wood}
+        remembers={first.nr === 0}
+        shop={shop}
+        places={all}
+        species={species}
+        onPlaceAdded={(place) => setAdded((before) => [...before, place])}
+        onBooked={setBooked}
+      />
+    </Page>
+  );
+}
+
+/** A slab has a label at each end, everything else one. */
+function sayPrint(form: TypedWood['form'], pieces: number): string {
+  const labels = form === 'slab' ? pieces * 2 : pieces;
+  return labels === 1 ? 'Print its label' : `Print ${labels} labels`;
+}

@@ -1,0 +1,383 @@
+'use client';
+
+import { type FormEvent, useEffect, useId, useMemo, useRef, useState } from 'react';
+import { useShowTrouble } from '@/app/_ui/act/show-trouble';
+import { useAct } from '@/app/_ui/act/use-act';
+import { useFieldErrors } from '@/app/_ui/act/use-field-errors';
+import { CheckChips } from '@/app/_ui/field/check-chips';
+import { ChoiceChips } from '@/app/_ui/field/choice-chips';
+import { DateTextField } from '@/app/_ui/field/date-text-field';
+import type { Echo } from '@/app/_ui/field/field-shell';
+import { NumberStep } from '@/app/_ui/field/number-step';
+import { QuantityField } from '@/app/_ui/field/quantity-field';
+import { TextField } from '@/app/_ui/field/text-field';
+import { Fold } from '@/app/_ui/fold';
+import { Key, KeyBar } from '@/app/_ui/keys';
+import { PieceDrawing } from '@/app/_ui/piece-drawing';
+import { PlainError } from '@/app/_ui/plain-error';
+import { recall, remember } from '@/app/_ui/scanner/device-memory';
+import { giveFeedback } from '@/app/_ui/scanner/feedback';
+import { useScanHandler } from '@/app/_ui/scanner/scan-provider';
+import { Section } from '@/app/_ui/section';
+import { ReasonList } from '@/app/_ui/verdict/reason-list';
+import { VerdictPanel } from '@/app/_ui/verdict/verdict-panel';
+import { pieceMarks, sayPiece } from '@/app/(shop)/_parts/stock/say-piece';
+import styles from '@/app/(shop)/arrive/_ui/arrive.module.css';
+import { PlaceChoice, type PlaceOption } from '@/app/(shop)/arrive/_ui/place-choice';
+import type { ShopFacts } from '@/app/(shop)/arrive/_ui/shop-facts';
+import { sayDate } from '@/shared/calendar/say-date';
+import { parseLength } from '@/shared/units/parse-length';
+import { printLength } from '@/shared/units/print-length';
+import { sayLengthError } from '@/shared/units/say-length-error';
+import { PIECE_FLAGS, PIECE_FORMS, type PieceFlag } from '@/shared/wood/piece';
+import { readMoisture, sayMoistureError } from '@/shared/wood/read-moisture';
+import { sayPieceReason } from '@/shared/wood/say-piece-reason';
+import { NotAsked } from '../../_ui/not-asked';
+import { useAsk } from '../../_ui/use-ask';
+import { bookWood } from '../actions';
+import type { TypedWood } from '../schema';
+import { judgeWood, typedPiece } from '../wood-shape';
+import { PhotoField } from './photo-field';
+
+const WOOD_PLACE = 'wood-place';
+const METER = 'moisture-meter';
+
+const FORM_WORDS = { slab: 'Slab', board: 'Board', sheet: 'Sheet', offcut: 'Offcut' };
+const FLAG_WORDS: Record<PieceFlag, string> = {
+  broken: 'Broken',
+  strapped: 'Strapped',
+  checked: 'Checked',
+  twisted: 'Twisted',
+  'live-edge-left': 'Live edge left',
+  'live-edge-right': 'Live edge right',
+};
+
+/** One size of wood, drawn as it is typed and judged as it stands at the door. */
+export function WoodForm({
+  first,
+  remembers,
+  shop,
+  places,
+  species,
+  onPlaceAdded,
+  onBooked,
+}: {
+  first: TypedWood;
+  /** Whether the place this device used last is taken over. */
+  remembers: boolean;
+  shop: ShopFacts;
+  places: readonly PlaceOption[];
+  species: readonly string[];
+  onPlaceAdded: (place: PlaceOption) => void;
+  onBooked: (booked: { entryId: number; labels: string[]; wood: TypedWood }) => void;
+}) {
+  const [wood, setWood] = useState<TypedWood>(first);
+  const [photo, setPhoto] = useState<File>();
+  const [said, setSaid] = useState('');
+  const { run, pending, problem } = useAct(bookWood);
+  const errors = useFieldErrors(problem, { ...wood, photo });
+  const form = useRef<HTMLFormElement>(null);
+  useShowTrouble(form, problem);
+  const speciesId = useId();
+  const set =
+    <K extends keyof TypedWood>(name: K) =>
+    (value: TypedWood[K]) =>
+      setWood((now) => ({ ...now, [name]: value }));
+
+  // Once, when the form opens: later choices are the person's own.
+  const isOpened = useRef(false);
+  useEffect(() => {
+    if (isOpened.current || !remembers) return;
+    isOpened.current = true;
+    const label = recall(WOOD_PLACE) ?? '';
+    const meter = recall(METER) ?? '';
+    setWood((now) => ({
+      ...now,
+      meter: now.meter || meter,
+      placeLabel: now.placeLabel || (places.some((place) => place.label === label) ? label : ''),
+    }));
+  }, [remembers, places]);
+
+  const { ask, again, drop, unasked } = useAsk((scanned) => {
+    if (scanned.kind !== 'place') {
+      giveFeedback('error');
+      return setSaid('Here only the label of a place is taken: it says where the wood goes.');
+    }
+    setSaid(`It goes to ${scanned.name}.`);
+    setWood((now) => ({ ...now, placeLabel: scanned.label }));
+  });
+  useScanHandler(ask);
+
+  const piece = typedPiece(wood, shop);
+  const drawn = piece && sayPiece(piece, shop.prefer);
+  const verdict = useMemo(() => judgeWood(wood, shop), [wood, shop]);
+  const [worst, ...others] = verdict.reasons;
+  // An empty form is no wood yet: it is judged once there is something of it.
+  const isBegun = piece !== undefined || wood.moisture.trim() !== '';
+  const heard = useRef(verdict.word);
+  useEffect(() => {
+    if (heard.current !== verdict.word) giveFeedback(verdict.word);
+    heard.current = verdict.word;
+  }, [verdict.word]);
+
+  const length =
+    (mode: 'length' | 'thickness' = 'length') =>
+    (text: string): Echo => {
+      const read = parseLength(text, { prefer: shop.prefer, mode });
+      if (!read.ok) return { ok: false, says: sayLengthError(read.error, shop) };
+      const own = printLength(read.value, { prefer: shop.prefer, denominator: 64 });
+      const other = printLength(read.value, { prefer: shop.prefer === 'metric' ? 'imperial' : 'metric' });
+      return { ok: true, says: `${own}, that is ${other}.` };
+    };
+  const measure = (
+    name: 'length' | 'width' | 'widthStart' | 'widthMiddle' | 'widthEnd' | 'thickness',
+    label: string,
+    hint?: string,
+  ) => (
+    <QuantityField
+      label={label}
+      hint={hint}
+      value={wood[name]}
+      onChange={set(name)}
+      read={length(name === 'thickness' ? 'thickness' : 'length')}
+      error={errors[name] ?? errors[`${name}Nm`]}
+    />
+  );
+
+  async function book(event: FormEvent) {
+    event.preventDefault();
+    const answer = await run({ ...wood, photo });
+    if (!answer.ok) return giveFeedback('error');
+    remember(WOOD_PLACE, wood.placeLabel || undefined);
+    if (wood.meter.trim()) remember(METER, wood.meter.trim());
+    onBooked({ entryId: answer.answer.entryId, labels: answer.answer.pieces.map((one) => one.label), wood });
+  }
+
+  const place = places.find((one) => one.label === wood.placeLabel)?.name;
+  const count = Number(wood.count);
+  const reasons = others.map((reason) => {
+    const { says, todo } = sayPieceReason(reason);
+    return { id: reason.code, word: reason.weight, sentence: says, toDo: todo };
+  });
+
+  return (
+    <form ref={form} onSubmit={book} noValidate style={{ display: 'contents' }}>
+      {isBegun ? (
+        <VerdictPanel
+          key={verdict.word}
+          word={verdict.word}
+          headline={worst ? [sayPieceReason(worst).says] : ['Dry and whole, as it is typed.']}
+          size="small"
+          fresh={false}
+        >
+          {worst && sayPieceReason(worst).todo ? <p>{sayPieceReason(worst).todo}</p> : null}
+        </VerdictPanel>
+      ) : null}
+      {drawn && piece ? (
+        <div className={styles.drawing}>
+          <PieceDrawing
+            name="arriving"
+            shape={drawn.shape}
+            marks={pieceMarks(piece)}
+            words={drawn.onWood}
+            label={drawn.drawn}
+          />
+        </div>
+      ) : null}
+      {drawn ? (
+        <p className={styles.note}>
+          Drawn to scale from what is typed. Straps, breaks and checks are signs, not measured.
+        </p>
+      ) : null}
+      {isBegun && reasons.length > 0 ? <ReasonList reasons={reasons} label="Also" /> : null}
+      <p role="status" className={styles.said}>
+        {said}
+      </p>
+      {unasked.length > 0 ? <NotAsked scans={unasked} onAgain={again} onDrop={drop} /> : null}
+      <div className={styles.columns}>
+        <Section title="What it is">
+          <ChoiceChips
+            label="Form"
+            options={PIECE_FORMS.map((value) => ({ value, label: FORM_WORDS[value] }))}
+            value={wood.form}
+            onChange={(value) => setWood(withForm(wood, value as TypedWood['form']))}
+          />
+          <TextField
+            label="Species"
+            hint="As you call it: walnut, white oak, birch plywood."
+            value={wood.species}
+            onChange={set('species')}
+            list={speciesId}
+            autoCapitalize="sentences"
+            error={errors.species}
+          />
+          <datalist id={speciesId}>
+            {species.map((name) => (
+              <option key={name} value={name} />
+            ))}
+          </datalist>
+          {measure('length', 'Length', shop.prefer === 'metric' ? '2400 mm, 2.4 m' : '101 1/2, 8\' 5 1/2"')}
+          <ChoiceChips
+            label="Width"
+            options={[
+              { value: 'one', label: 'The same all along' },
+              { value: 'three', label: 'At start, middle and end' },
+            ]}
+            value={wood.widths}
+            onChange={(value) => setWood({ ...wood, widths: value === 'one' ? 'one' : 'three' })}
+          />
+          {wood.widths === 'one' ? (
+            measure('width', 'Width all along')
+          ) : (
+            <>
+              {measure('widthStart', 'Width at the start')}
+              {measure('widthMiddle', 'Width in the middle', 'Halfway along.')}
+              {measure('widthEnd', 'Width at the end')}
+            </>
+          )}
+          {measure('thickness', 'Thickness', '8/4 is read as 2 inches.')}
+          <NumberStep
+            label="How many like this"
+            hint="Each gets a label of its own."
+            min={1}
+            max={500}
+            unit={{ one: wood.form, many: `${wood.form}s` }}
+            value={wood.count}
+            onChange={set('count')}
+            error={errors.count}
+          />
+          <CheckChips
+            label="What you see"
+            optional
+            options={PIECE_FLAGS.map((value) => ({ value, label: FLAG_WORDS[value] }))}
+            values={wood.flags}
+            onChange={set('flags')}
+          />
+        </Section>
+        <div>
+          {wood.form === 'sheet' ? null : (
+            <Section title="Moisture">
+              <TextField
+                label="The meter reads, %"
+                hint="Mid-length, away from ends and knots. Without a reading it asks for care until it is read."
+                optional
+                inputMode="decimal"
+                value={wood.moisture}
+                onChange={set('moisture')}
+                echo={sayMoisture(wood.moisture)}
+                error={errors.moisture ?? errors.reading}
+              />
+              {wood.moisture.trim() ? (
+                <>
+                  <TextField
+                    label="Which meter"
+                    hint="Pin or pinless, and its species setting."
+                    optional
+                    value={wood.meter}
+                    onChange={set('meter')}
+                    error={errors.meter}
+                  />
+                  <TextField
+                    label="Where on the piece"
+                    optional
+                    value={wood.spot}
+                    onChange={set('spot')}
+                    error={errors.spot}
+                  />
+                </>
+              ) : null}
+            </Section>
+          )}
+          <Section title="Into the book">
+            <PlaceChoice
+              places={places}
+              value={wood.placeLabel}
+              kind="rack"
+              onChange={set('placeLabel')}
+              onAdded={(one) => {
+                onPlaceAdded(one);
+                set('placeLabel')(one.label);
+              }}
+              error={errors.placeLabel}
+            />
+            <TextField
+              label={`Cost of one, ${shop.currency}`}
+              optional
+              inputMode="decimal"
+              value={wood.cost}
+              onChange={set('cost')}
+              error={errors.cost}
+            />
+            <PhotoField photo={photo} onChange={setPhoto} error={errors.photo} />
+          </Section>
+          <Fold
+            title="Flitch"
+            now={wood.flitch ? [wood.flitch, wood.flitchNumber].filter(Boolean).join(', ') : 'which log it came from'}
+          >
+            <TextField
+              label="Flitch"
+              hint="The log it was sawn from, as you call it."
+              optional
+              value={wood.flitch}
+              onChange={set('flitch')}
+              error={errors.flitch}
+            />
+            <TextField
+              label={count > 1 ? 'Number of the first in the flitch' : 'Number in the flitch'}
+              hint={count > 1 ? 'The others follow on.' : undefined}
+              optional
+              inputMode="numeric"
+              value={wood.flitchNumber}
+              onChange={set('flitchNumber')}
+              error={errors.flitchNumber}
+            />
+          </Fold>
+          <Fold title="When, and a note" now={wood.note ? 'has a note' : 'today'}>
+            <DateTextField
+              label="Arrived on"
+              optional
+              hint="Today, if this stays empty."
+              placeholder={sayDate(shop.today)}
+              today={shop.today}
+              order={shop.order}
+              value={wood.receivedOn}
+              onChange={set('receivedOn')}
+              error={errors.receivedOn}
+            />
+            <TextField label="Note" optional lines={3} value={wood.note} onChange={set('note')} error={errors.note} />
+          </Fold>
+        </div>
+      </div>
+      {problem ? <PlainError happened={problem.what} kept={problem.kept} toDo={problem.todo} /> : null}
+      <KeyBar>
+        <Key
+          type="submit"
+          pending={pending}
+          pendingWords={photo ? 'Sending the photo, writing…' : 'Writing into the book…'}
+        >
+          {`${count > 1 ? `${count} into the book` : 'Into the book'}, ${place ?? 'no place yet'}`}
+        </Key>
+      </KeyBar>
+    </form>
+  );
+}
+
+/** A slab has its live edges and three widths until somebody says otherwise; what is sawn or made has neither. */
+function withForm(wood: TypedWood, form: TypedWood['form']): TypedWood {
+  const flags = wood.flags.filter((flag) => !flag.startsWith('live-edge'));
+  const isSlab = form === 'slab';
+  return {
+    ...wood,
+    form,
+    widths: isSlab ? 'three' : 'one',
+    flags: isSlab ? [...flags, 'live-edge-left', 'live-edge-right'] : flags,
+  };
+}
+
+function sayMoisture(text: string): Echo {
+  if (text.trim() === '') return null;
+  const read = readMoisture(text);
+  return read.ok
+    ? { ok: true, says: `Reads as ${read.value / 10} %.` }
+    : { ok: false, says: sayMoistureError(read.error) };
+}

@@ -1,0 +1,10 @@
+'use server';
+
+import { act } from '@/app/_server/act';
+import { typingContext } from '@/app/_server/book/typing-context';
+import { receiveWood } from '@/app/_server/stock/receive-wood';
+import { woodSchema } from './schema';
+
+export async function bookWood(key: string, input: unknown) {
+  return act(woodSchema(await typingContext()), key, input, receiveWood);
+}

@@ -1,0 +1,150 @@
+import type { Metadata } from 'next';
+import Link from 'next/link';
+import { notFound, permanentRedirect } from 'next/navigation';
+import { bookForPage } from '@/app/_server/book/book-for-page';
+import { listPlaces } from '@/app/_server/places/place-page';
+import { placeChoices, placeTree } from '@/app/_server/places/place-tree';
+import { containerPage } from '@/app/_server/stock/container-page';
+import { Code } from '@/app/_ui/code';
+import { Facts } from '@/app/_ui/facts';
+import { KeyBar, LinkKey } from '@/app/_ui/keys';
+import { Page } from '@/app/_ui/page';
+import { ShelfRibbon } from '@/app/_ui/rule/shelf-ribbon';
+import { Section } from '@/app/_ui/section';
+import { DiscardAct } from '@/app/(shop)/_parts/acts/discard-act';
+import { HoldAct } from '@/app/(shop)/_parts/acts/hold-act';
+import { InspectAct } from '@/app/(shop)/_parts/acts/inspect-act';
+import { MoveAct } from '@/app/(shop)/_parts/acts/move-act';
+import { PhotoAct } from '@/app/(shop)/_parts/acts/photo-act';
+import { suggestInspection } from '@/app/(shop)/_parts/acts/suggest-inspection';
+import { HistorySection } from '@/app/(shop)/_parts/history-section';
+import { containerRow } from '@/app/(shop)/_parts/stock/container-row';
+import { ContainerRows } from '@/app/(shop)/_parts/stock/container-rows';
+import { Hazards } from '@/app/(shop)/_parts/stock/hazards';
+import { InspectionList } from '@/app/(shop)/_parts/stock/inspection-list';
+import { Photos } from '@/app/(shop)/_parts/stock/photos';
+import { ribbonOf } from '@/app/(shop)/_parts/stock/ribbon-of';
+import styles from '@/app/(shop)/_parts/stock/stock.module.css';
+import { VerdictToday } from '@/app/(shop)/_parts/stock/verdict-today';
+import { sizeText } from '@/app/(shop)/arrive/size-text';
+import { ConditionAct } from '@/app/(shop)/containers/_ui/condition-act';
+import { OpenAct } from '@/app/(shop)/containers/_ui/open-act';
+import { WeighAct } from '@/app/(shop)/containers/_ui/weigh-act';
+import { containerFacts } from '@/app/(shop)/containers/container-facts';
+import { parseOwnLabel } from '@/shared/scan-codes/parse-own-label';
+import { printOwnLabel } from '@/shared/scan-codes/print-own-label';
+import { judge } from '@/shared/shelf-life/judge';
+import { HOLD_STATES } from '@/shared/shelf-life/types/lot-facts';
+import { printQuantity } from '@/shared/units/print-quantity';
+
+type Props = { params: Promise<{ label: string }> };
+
+export async function generateMetadata({ params }: Props): Promise<Metadata> {
+  const read = parseOwnLabel(decodeURIComponent((await params).label));
+  return { title: read.ok ? printOwnLabel(read.value.code) : 'Container' };
+}
+
+export default async function ContainerPage({ params }: Props) {
+  const given = decodeURIComponent((await params).label);
+  const read = parseOwnLabel(given);
+  if (!read.ok) notFound();
+  if (read.value.code !== given) permanentRedirect(`/containers/${read.value.code}`);
+  const { book, head } = await bookForPage();
+  const page = await containerPage(book, read.value.code);
+  if (!page) notFound();
+  const { line } = page;
+  const { today, units: prefer, dateOrder: order } = head;
+  const { container, policy } = line.candidate;
+  const usedUp = line.left === 0;
+  const verdict = judge({ ...line.candidate, purpose: 'client', dayOfUse: today, today });
+  const ribbon = ribbonOf(verdict, today, container.opened?.on);
+  const places = placeChoices(placeTree(await listPlaces(book)));
+  const left = printQuantity(line.left, line.unit, { prefer, rounding: 'down' });
+  const shown = printOwnLabel(line.label);
+
+  return (
+    <Page title={line.product} context={<Code>{shown}</Code>} back={{ href: '/on-hand', words: 'On hand' }}>
+      <VerdictToday verdict={verdict} usedUp={usedUp} line={line} today={today} prefer={prefer} />
+      <div className={styles.columns}>
+        <div>
+          <Section title="This container">
+            <Facts facts={containerFacts(page, head)} />
+          </Section>
+          <Section title="How long it is good">
+            <ShelfRibbon {...ribbon} today={today} openedOn={container.opened?.on} />
+          </Section>
+          <Section title="Mind">
+            <Hazards codes={page.hazards} safetySheet={page.safetySheet} />
+          </Section>
+        </div>
+        <div>
+          <Section title="Write about it">
+            <OpenAct label={line.label} opened={container.opened ?? null} today={today} order={order} />
+            <WeighAct
+              label={line.label}
+              unit={line.unit}
+              prefer={prefer}
+              left={left}
+              tare={line.tareMg === null ? '' : sizeText(line.tareMg, 'mg', prefer)}
+              densityGramsPerLitre={page.densityGramsPerLitre}
+            />
+            <MoveAct label={line.label} places={places} here={line.placeLabel} hereWords={line.place} />
+            <ConditionAct label={line.label} seen={container.conditions} freezingRuins={policy.freezingRuins} />
+            <HoldAct
+              key={container.hold}
+              stockId={line.stockId}
+              hold={container.hold}
+              thing="this container"
+              states={HOLD_STATES}
+            />
+            <InspectAct
+              lotId={line.lotId}
+              containerLabel={line.label}
+              today={today}
+              order={order}
+              suggested={suggestInspection(policy, today)}
+            />
+            <PhotoAct stockId={line.stockId} />
+            {usedUp ? null : (
+              <DiscardAct
+                label={line.label}
+                what={`the ${left} that is left`}
+                care="Rags with oil heat themselves: lay them flat or under water. Dispose of resin and finish as the safety data sheet says."
+              />
+            )}
+            <div className={styles.keysRow}>
+              <LinkKey variant="ghost" href={`/labels?codes=${line.label}`}>
+                Print its label
+              </LinkKey>
+            </div>
+          </Section>
+          {page.photos.length > 0 ? (
+            <Section title="Photos">
+              <Photos photos={page.photos} of={shown} />
+            </Section>
+          ) : null}
+        </div>
+      </div>
+      <Section title="Inspections and test pours">
+        <InspectionList lines={page.inspections} today={today} />
+      </Section>
+      {page.sisters.length > 0 ? (
+        <Section title="Others of its lot" aside={<Link href={`/lots/${line.lotId}`}>The lot</Link>}>
+          <ContainerRows
+            rows={page.sisters.map((each) => containerRow(each, { today, prefer }))}
+            today={today}
+            label="Others of its lot"
+          />
+        </Section>
+      ) : null}
+      <HistorySection of={{ stockId: line.stockId }} />
+      {usedUp ? null : (
+        <div className={styles.pullBar}>
+          <KeyBar>
+            <LinkKey href={`/pull?label=${line.label}`}>Pull it for a job</LinkKey>
+          </KeyBar>
+        </div>
+      )}
+    </Page>
+  );
+}

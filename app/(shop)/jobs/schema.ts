@@ -1,0 +1,30 @@
+import { z } from 'zod';
+import { parseCalendarDate } from '@/shared/calendar/calendar-date';
+import { PURPOSES } from '@/shared/shelf-life/types/verdict';
+
+const day = z.string().transform((text, context) => {
+  const read = parseCalendarDate(text);
+  if (read.ok) return read.value;
+  context.addIssue({ code: 'custom', message: 'Type the day it is needed, for example 12 Dec 2026.' });
+  return z.NEVER;
+});
+
+export const JOB_STATES = ['open', 'done', 'dropped'] as const;
+
+const fields = {
+  name: z.string().trim().min(1, 'Give the job a name, for example River desk.').max(120, 'That name is too long.'),
+  purpose: z.enum(PURPOSES, 'Say whose piece it is.'),
+  client: z.string().trim().max(120, 'That name is too long.'),
+  dayOfUse: day,
+  note: z.string().trim().max(2000, 'That is too long for a note.'),
+};
+
+/** A new job. */
+export const jobSchema = z.object(fields);
+
+/** A job changed, or done, dropped or opened again. */
+export const changeJobSchema = z.object({
+  ...fields,
+  jobId: z.number().int().positive(),
+  state: z.enum(JOB_STATES),
+});

@@ -1,0 +1,121 @@
+'use client';
+
+import { useId } from 'react';
+import { Key } from '@/app/_ui/keys';
+import { PlainError } from '@/app/_ui/plain-error';
+import { DrawnHow, PieceWall } from '@/app/(shop)/_parts/stock/piece-wall';
+import { AlsoFound } from '@/app/(shop)/on-hand/_ui/also-found';
+import { Materials } from '@/app/(shop)/on-hand/_ui/materials';
+import { NothingHere } from '@/app/(shop)/on-hand/_ui/nothing-here';
+import styles from '@/app/(shop)/on-hand/_ui/on-hand.module.css';
+import { useShelf } from '@/app/(shop)/on-hand/_ui/use-shelf';
+import type { Ask } from '@/app/(shop)/on-hand/ask';
+import type { Shelf } from '@/app/(shop)/on-hand/shelf';
+import type { CalendarDate } from '@/shared/calendar/calendar-date';
+
+const SHELVES = [
+  { value: 'materials', label: 'Resin, finish, glue' },
+  { value: 'wood', label: 'Wood' },
+] as const;
+
+export function OnHand({ ask: asked, shelf: first, today }: { ask: Ask; shelf: Shelf; today: CalendarDate }) {
+  const id = useId();
+  const { ask, shown, busy, lost, change, showMore, again } = useShelf({ ask: asked, shelf: first });
+  const { shelf } = shown;
+  const count = shelf.containers.length + shelf.pieces.length;
+
+  return (
+    <>
+      <search className={styles.search}>
+        <label htmlFor={id} className="unseen">
+          Find by name, label, code, lot, place or species
+        </label>
+        <input
+          id={id}
+          type="search"
+          className={styles.box}
+          placeholder="Name, label, code, lot, place, species"
+          autoComplete="off"
+          autoCapitalize="off"
+          spellCheck={false}
+          enterKeyHint="search"
+          maxLength={100}
+          value={ask.query}
+          onChange={(typed) => change({ ...ask, query: typed.currentTarget.value }, true)}
+        />
+        <fieldset className={styles.shelves}>
+          <legend className="unseen">Shelf</legend>
+          {SHELVES.map(({ value, label }) => (
+            <label key={value} className={styles.shelf}>
+              <input
+                type="radio"
+                className="unseen"
+                name={`${id}-shelf`}
+                checked={ask.show === value}
+                onChange={() => change({ ...ask, show: value })}
+              />
+              <span>{label}</span>
+            </label>
+          ))}
+        </fieldset>
+        <label className={styles.switch}>
+          <input
+            type="checkbox"
+            checked={ask.withEmpty}
+            onChange={(flip) => change({ ...ask, withEmpty: flip.currentTarget.checked })}
+          />
+          Also what is used up
+        </label>
+      </search>
+
+      <p className={styles.count} role="status">
+        {busy === 'finding' ? 'Looking' : sayCount(shelf, shown.ask)}
+      </p>
+      {lost ? (
+        <PlainError
+          happened="The book could not be reached."
+          kept="What you typed is still here; the list below is from before."
+          toDo="Come back into Wi-Fi and try again."
+        >
+          <Key variant="ghost" onClick={again}>
+            Try again
+          </Key>
+        </PlainError>
+      ) : null}
+
+      <AlsoFound shelf={shelf} />
+      {count === 0 ? (
+        <NothingHere
+          ask={shown.ask}
+          also={shelf.places.length + shelf.products.length + shelf.jobs.length > 0}
+          change={change}
+        />
+      ) : null}
+      {shelf.containers.length > 0 ? <Materials rows={shelf.containers} today={today} /> : null}
+      {shelf.pieces.length > 0 ? (
+        <>
+          <DrawnHow rows={shelf.pieces} />
+          <PieceWall rows={shelf.pieces} label="Wood" />
+        </>
+      ) : null}
+      {shelf.next !== null ? (
+        <div className={styles.more}>
+          <Key variant="ghost" pending={busy === 'more'} pendingWords="Fetching more" onClick={() => void showMore()}>
+            Show more
+          </Key>
+          <p>
+            {count.toLocaleString('en')} of {(shelf.total ?? count).toLocaleString('en')} are shown.
+          </p>
+        </div>
+      ) : null}
+    </>
+  );
+}
+
+function sayCount({ total, cut }: Shelf, { query, show }: Ask): string {
+  const things = total === 1 ? (show === 'wood' ? 'piece' : 'container') : show === 'wood' ? 'pieces' : 'containers';
+  const found = query.trim() === '' ? '' : ` for “${query.trim()}”`;
+  if (!total) return '';
+  const count = `${total.toLocaleString('en')} ${things}${found}`;
+  return cut ? `${count}, and maybe more: type more letters.` : count;
+}

@@ -1,0 +1,70 @@
+'use client';
+
+import { ChoiceChips } from '@/app/_ui/field/choice-chips';
+import { SelectField } from '@/app/_ui/field/select-field';
+import { TextField } from '@/app/_ui/field/text-field';
+import type { Problem } from '@/shared/result/answer';
+
+export const KINDS = [
+  { value: 'room', label: 'Room' },
+  { value: 'rack', label: 'Rack' },
+  { value: 'shelf', label: 'Shelf' },
+  { value: 'cabinet', label: 'Cabinet' },
+  { value: 'bench', label: 'Bench' },
+  { value: 'outside', label: 'Outside' },
+] as const;
+
+export interface PlaceValues {
+  name: string;
+  kind: string;
+  parentLabel: string;
+}
+
+export interface PlaceChoice {
+  label: string;
+  says: string;
+}
+
+/** What a place is called, what it is, and what it is inside of. */
+export function PlaceFields({
+  values,
+  onChange,
+  choices,
+  problem,
+}: {
+  values: PlaceValues;
+  onChange: (values: PlaceValues) => void;
+  choices: readonly PlaceChoice[];
+  problem: Problem | undefined;
+}) {
+  return (
+    <>
+      <TextField
+        label="Name"
+        hint="As you call it: Cabinet 2, Long rack, Cold shed."
+        value={values.name}
+        onChange={(name) => onChange({ ...values, name })}
+        error={problem?.fields?.name}
+        maxLength={80}
+        autoCapitalize="sentences"
+      />
+      <ChoiceChips
+        label="What is it?"
+        options={KINDS}
+        value={values.kind}
+        onChange={(kind) => onChange({ ...values, kind })}
+        error={problem?.fields?.kind}
+      />
+      {choices.length > 0 ? (
+        <SelectField
+          label="Inside"
+          none="Nothing: it stands on its own"
+          options={choices.map(({ label, says }) => ({ value: label, label: says }))}
+          value={values.parentLabel}
+          onChange={(parentLabel) => onChange({ ...values, parentLabel })}
+          error={problem?.fields?.parentLabel}
+        />
+      ) : null}
+    </>
+  );
+}

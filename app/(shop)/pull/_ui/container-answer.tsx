@@ -1,0 +1,170 @@
+'use client';
+
+import { useState } from 'react';
+import type { PullReply } from '@/app/_server/pull/scan-to-pull';
+import { Key, KeyBar, LinkKey } from '@/app/_ui/keys';
+import { ShelfRibbon } from '@/app/_ui/rule/shelf-ribbon';
+import { Section } from '@/app/_ui/section';
+import { ReasonList } from '@/app/_ui/verdict/reason-list';
+import { VerdictPanel } from '@/app/_ui/verdict/verdict-panel';
+import { sayBasis } from '@/app/(shop)/_parts/stock/ribbon-of';
+import type { Bench } from '@/app/(shop)/pull/_ui/bench';
+import { ContainerFacts } from '@/app/(shop)/pull/_ui/container-facts';
+import { headline } from '@/app/(shop)/pull/_ui/headline';
+import styles from '@/app/(shop)/pull/_ui/pull.module.css';
+import { sayGoal } from '@/app/(shop)/pull/_ui/pull-goal';
+import { sayLeft } from '@/app/(shop)/pull/_ui/read-amount';
+import { ribbonRange } from '@/app/(shop)/pull/_ui/ribbon-range';
+import { Safety } from '@/app/(shop)/pull/_ui/safety';
+import { sayNever } from '@/app/(shop)/pull/_ui/say-hold';
+import { sayGoodTo, TakeInstead } from '@/app/(shop)/pull/_ui/take-instead';
+import { Why } from '@/app/(shop)/pull/_ui/why';
+import type { OwnLabelCode } from '@/shared/scan-codes/own-label';
+import { printOwnLabel } from '@/shared/scan-codes/print-own-label';
+import { sayReason } from '@/shared/shelf-life/say-reason';
+import { sayVerdict } from '@/shared/shelf-life/say-verdict';
+import type { Weight } from '@/shared/shelf-life/types/reason';
+import { whatToDo } from '@/shared/shelf-life/what-to-do';
+
+export type ContainerAnswerProps = {
+  bench: Bench;
+  answer: Extract<PullReply, { kind: 'container' }>;
+  /** It came just now, so it stamps and is said aloud. */
+  fresh: boolean;
+  /** The book cannot be reached: the keys that take are put away until it can. */
+  stale: boolean;
+  onAskAgain: () => void;
+};
+
+/** A note weighs nothing on the verdict, so it carries the mark of the word it stands under at its lightest. */
+const WORD: Record<Weight, 'use' | 'care' | 'stop'> = { stop: 'stop', care: 'care', note: 'use' };
+
+/** The answer across the whole screen: the word, the thing, the rule, every reason, and what to do. */
+export function ContainerAnswer({ bench, answer, fresh, stale, onAskAgain }: ContainerAnswerProps) {
+  const [why, setWhy] = useState(false);
+  const { verdict, line, today } = answer;
+  const { day, units, draft, patch } = bench;
+  const context = { today, sayAmount: (amount: number) => sayLeft(amount, line.unit, units) };
+  const better = verdict.instead?.containers[0];
+  const never =
+    verdict.override !== 'not-needed' && !verdict.override.allowed ? sayNever(verdict.override.because) : undefined;
+  const mayOverride = verdict.override !== 'not-needed' && verdict.override.allowed;
+  const goal = sayGoal(bench.goal);
+  const other = better && !(verdict.instead?.withThis ?? 0) ? better : undefined;
+  const takesThis = !stale && verdict.word !== 'stop';
+  /** Two keys stand beside the main one; the way on to the next scan then stands above them. */
+  const full = !stale && other !== undefined && (mayOverride || never?.held || takesThis);
+  const { opened } = line.candidate.container;
+
+  return (
+    <div className={styles.stage}>
+      <div className={styles.wide}>
+        <div>
+          <VerdictPanel word={verdict.word} headline={headline(sayVerdict(verdict, context))} fresh={fresh} />
+          <ContainerFacts line={line} units={units} />
+          <Section>
+            <ShelfRibbon
+              {...ribbonRange(today, day, verdict.governing?.lastGoodDay)}
+              today={today}
+              useDay={{ date: day, label: bench.goal.name && day === bench.goal.day ? 'day of use' : 'used' }}
+              openedOn={opened?.on}
+              limits={verdict.limits
+                .filter((limit) => limit.effective)
+                .map((limit) => ({
+                  lastGoodDay: limit.lastGoodDay,
+                  label: sayBasis(limit, today),
+                  governing:
+                    limit.basis === verdict.governing?.basis && limit.lastGoodDay === verdict.governing.lastGoodDay,
+                }))}
+            />
+          </Section>
+        </div>
+        <div>
+          {verdict.reasons.length > 0 ? (
+            <Section>
+              <ReasonList
+                reasons={verdict.reasons.map((reason) => ({
+                  id: JSON.stringify(reason),
+                  word: WORD[reason.weight],
+                  sentence: sayReason(reason, context),
+                  toDo: whatToDo(reason),
+                }))}
+              />
+              {never ? (
+                <p className={styles.never}>
+                  {never.words}{' '}
+                  {never.held ? (
+                    <a href={`/containers/${line.label}`}>Open the page of {printOwnLabel(line.label)}</a>
+                  ) : null}
+                </p>
+              ) : null}
+            </Section>
+          ) : null}
+          {verdict.instead && (verdict.instead.containers.length > 1 || !better) ? (
+            <Section title={verdict.word === 'stop' ? 'Take instead' : 'Take as well'}>
+              <TakeInstead
+                suggestion={verdict.instead}
+                today={today}
+                sayAmount={draft.asked === undefined ? undefined : context.sayAmount}
+                onTake={(take) => bench.turnTo(take.label)}
+              />
+            </Section>
+          ) : null}
+          <div className={styles.quietRow}>
+            <button type="button" className={styles.quiet} onClick={bench.changeDay}>
+              Another day of use
+            </button>
+            {line.candidate.policy.system ? (
+              <button type="button" className={styles.quiet} onClick={() => patch({ step: 'mixed' })}>
+                {answer.pairedWith ? `Mixed with ${answer.pairedWith.label}` : 'Mixed with…'}
+              </button>
+            ) : null}
+            {full ? (
+              <button type="button" className={styles.quiet} onClick={bench.scanNext}>
+                Scan another
+              </button>
+            ) : null}
+          </div>
+          {why ? <Why answer={answer} /> : null}
+          <Safety kind={line.kind} hazards={answer.hazards} safetySheet={answer.safetySheet} />
+        </div>
+      </div>
+      <KeyBar>
+        {stale ? (
+          <Key onClick={onAskAgain}>Ask again</Key>
+        ) : other ? (
+          <Key onClick={() => bench.turnTo(other.label)}>
+            Take {printOwnLabel(other.label as OwnLabelCode)}, {sayGoodTo(other, today)}
+          </Key>
+        ) : takesThis ? (
+          <Key onClick={() => patch({ step: 'amount', overriding: false })}>Take some for {goal}</Key>
+        ) : (
+          <Key onClick={bench.scanNext}>Scan another</Key>
+        )}
+        {takesThis && other ? (
+          <Key variant="ghost" onClick={() => patch({ step: 'amount', overriding: false })}>
+            Take some of this
+          </Key>
+        ) : null}
+        <Key variant="ghost" aria-expanded={why} onClick={() => setWhy(!why)}>
+          {why ? 'Hide why' : 'Why'}
+        </Key>
+        {full || (!stale && !takesThis && !other) ? null : (
+          <Key variant="ghost" onClick={bench.scanNext}>
+            Scan another
+          </Key>
+        )}
+        {!stale && mayOverride ? (
+          <Key variant="stop" onClick={() => patch({ step: 'pour', overriding: true })}>
+            Use anyway
+          </Key>
+        ) : null}
+        {never?.held ? (
+          <LinkKey variant="ghost" href={`/containers/${line.label}`}>
+            Its page
+          </LinkKey>
+        ) : null}
+      </KeyBar>
+    </div>
+  );
+}

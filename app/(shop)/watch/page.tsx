@@ -1,0 +1,154 @@
+import type { Metadata } from 'next';
+import type { ReactNode } from 'react';
+import { bookForPage } from '@/app/_server/book/book-for-page';
+import { readWatch, type Watched } from '@/app/_server/watch/read-watch';
+import { sayWatch } from '@/app/_server/watch/say-watch';
+import type { WatchList } from '@/app/_server/watch/watch-list';
+import { Empty } from '@/app/_ui/empty';
+import { LinkKey } from '@/app/_ui/keys';
+import { Page } from '@/app/_ui/page';
+import { RibbonTable } from '@/app/_ui/rule/ribbon-table';
+import { Section } from '@/app/_ui/section';
+import styles from '@/app/(shop)/watch/_ui/watch.module.css';
+import { WatchRows } from '@/app/(shop)/watch/_ui/watch-rows';
+import { pieceWatchRow, ribbonRow, watchRow } from '@/app/(shop)/watch/watch-row';
+import { watchSpan } from '@/app/(shop)/watch/watch-span';
+import { sayDate } from '@/shared/calendar/say-date';
+
+export const metadata: Metadata = { title: 'Watch' };
+
+/** How many lines of a list are shown at first, and at most when it was asked for. */
+const FEW = 12;
+const MOST = 400;
+
+const BEFORE_RULE: [WatchList, title: string][] = [
+  ['on-hold', 'On hold'],
+  ['spoilt', 'Spoilt'],
+];
+const AFTER_RULE: [WatchList, title: string][] = [
+  ['forgotten', 'Opened and forgotten'],
+  ['undated', 'No date'],
+  ['unconfirmed', 'Dates to confirm'],
+];
+
+export default async function WatchPage({ searchParams }: { searchParams: Promise<{ all?: string | string[] }> }) {
+  const { all } = await searchParams;
+  const { book, head } = await bookForPage();
+  const watch = await readWatch(book, head);
+  const { today } = head;
+  const shown = <T,>(list: string, rows: readonly T[]) => rows.slice(0, all === list ? MOST : FEW);
+  const onRule = [...watch.lists.expired.groups, ...watch.lists.expiring.groups];
+  const rule = shown('rule', onRule);
+  const limits = rule.flatMap(({ verdict }) => verdict.governing?.lastGoodDay ?? []);
+  const ruleTitle = [
+    watch.lists.expired.containers ? 'Past their day' : '',
+    watch.lists.expiring.containers ? 'To use first' : '',
+  ].filter(Boolean);
+  const quiet = sayWatch(watch);
+  const isQuiet =
+    onRule.length === 0 &&
+    watch.heldPieceCount === 0 &&
+    [...BEFORE_RULE, ...AFTER_RULE].every(([list]) => watch.lists[list].containers === 0);
+
+  const listSection = ([list, title]: [WatchList, string]) => {
+    const { groups, containers } = watch.lists[list];
+    if (groups.length === 0) return null;
+    const rows = shown(list, groups);
+    return (
+      <WatchSection
+        key={list}
+        list={list}
+        title={title}
+        containers={containers}
+        shown={rows.length}
+        groups={groups.length}
+      >
+        <WatchRows label={title} rows={rows.map((one: Watched) => watchRow(list, one, today))} />
+      </WatchSection>
+    );
+  };
+
+  return (
+    <Page title="Watch" context={`${sayDate(today)}, ${head.name}`} settings>
+      {isQuiet ? (
+        <Empty
+          title={quiet}
+          toDo={
+            watch.containers === 0
+              ? 'There is no tin or jug in the book yet. What you book in under Arrive is watched from then on: dates, holds, and what was opened and forgotten.'
+              : `All ${watch.containers} containers in the shop were looked at: none is on hold, past its day, near it, forgotten or without a date.`
+          }
+        >
+          {watch.containers === 0 ? <LinkKey href="/arrive">Book something in</LinkKey> : null}
+        </Empty>
+      ) : (
+        <p className={styles.sum}>{quiet}</p>
+      )}
+      {BEFORE_RULE.map(listSection)}
+      {onRule.length > 0 ? (
+        <WatchSection
+          list="rule"
+          title={ruleTitle.join(', and ').replace('and To', 'and to')}
+          containers={watch.lists.expired.containers + watch.lists.expiring.containers}
+          shown={rule.length}
+          groups={onRule.length}
+        >
+          <RibbonTable
+            {...watchSpan(limits, today)}
+            today={today}
+            label="Shelf life, the earliest limit first"
+            rows={rule.map((one) => ribbonRow(one, today))}
+          />
+        </WatchSection>
+      ) : null}
+      {AFTER_RULE.map(listSection)}
+      {watch.heldPieceCount > 0 ? (
+        <WatchSection
+          list="wood"
+          title="Wood on hold"
+          containers={watch.heldPieceCount}
+          unit="piece"
+          shown={shown('wood', watch.heldPieces).length}
+          groups={watch.heldPieceCount}
+        >
+          <WatchRows
+            label="Wood on hold"
+            rows={shown('wood', watch.heldPieces).map((piece) => pieceWatchRow(piece, today))}
+          />
+        </WatchSection>
+      ) : null}
+    </Page>
+  );
+}
+
+interface WatchSectionProps {
+  list: string;
+  title: string;
+  containers: number;
+  unit?: string;
+  /** Lines shown, of how many. */
+  shown: number;
+  groups: number;
+  children: ReactNode;
+}
+
+/** One list under its title, with the way to the rest of it. Says so when even that is not all. */
+function WatchSection({ list, title, containers, unit = 'container', shown, groups, children }: WatchSectionProps) {
+  return (
+    <Section title={<span id={list}>{title}</span>} aside={`${containers} ${containers === 1 ? unit : `${unit}s`}`}>
+      {children}
+      {shown < groups ? (
+        <div className={styles.more}>
+          <span>
+            {shown} of {groups} lines are shown, the most urgent first.
+          </span>
+          {shown <= FEW ? (
+            <LinkKey href={`/watch?all=${list}#${list}`} variant="ghost">
+              {groups > MOST ? `Show the first ${MOST}` : `Show all ${groups}`}
+            </LinkKey>
+          ) : null}
+        </div>
+      ) : null}
+    </Section>
+  );
+}

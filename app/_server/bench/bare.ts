@@ -1,0 +1,110 @@
+import { randomUUID } from 'node:crypto';
+import Database from 'better-sqlite3';
+import { bookFiles } from '@/prisma/book-files';
+
+/**
+ * The same questions in bare SQL over the driver alone: what `npm run bench` measures the real routes against, in the
+ * same server over the same network. Statements are prepared once. Only there when the server was started for it.
+ */
+export type Bare = { [What in 'verdict' | 'on-hand' | 'weigh']: (ask: URLSearchParams) => unknown };
+
+const holder = globalThis as { flitchbookBare?: Bare };
+
+export function bare(): Bare {
+  holder.flitchbookBare ??= prepare();
+  return holder.flitchbookBare;
+}
+
+/** The character after every letter and digit: the end of a prefix's range. */
+const AFTER = '\u{10FFFF}';
+
+const CONTAINER = `SELECT c.*, s.label, s.quantity, s.condition, s.hold, s.opened, pl.name AS place, up.name AS inside,
+    l.code, l.madeOn, l.madePrecision, l.madeConfirmed, l.bestBefore, l.bestPrecision, l.bestConfirmed, l.useBy,
+    l.usePrecision, l.useConfirmed, ls.hold AS lotHold, p.name, p.maker, p.kind, p.unit, p.policyKind, p.statedLifeCount,
+    p.statedLifeUnit, p.statedLifeBasis, p.openedLifeCount AS openedCount, p.openedLifeUnit AS openedUnit,
+    p.openedLifeBasis, p.careWindowDays, p.freezingRuins, p.storageLeastTenthsC, p.storageMostTenthsC, p.colourShows,
+    p.part, p.systemId, p.hazards, p.safetySheet, p.densityGramsPerLitre
+  FROM Container c JOIN Stock s ON s.id = c.stockId JOIN Lot l ON l.stockId = c.lotId JOIN Stock ls ON ls.id = c.lotId
+  JOIN Product p ON p.id = c.productId LEFT JOIN Place pl ON pl.id = s.placeId LEFT JOIN Place up ON up.id = pl.parentId`;
+
+const ids = (kind: string) => `SELECT value FROM json_each(@ids, '$.${kind}')`;
+
+/** The containers of `@ids` (ids by kind, JSON) with something left, the first page by product, and how many in all. */
+const PAGE = `WITH hit(id) AS (
+    SELECT stockId FROM Container WHERE productId IN (${ids('product')})
+    UNION ALL SELECT stockId FROM Container WHERE lotId IN (${ids('lot')}) AND productId NOT IN (${ids('product')})
+    UNION ALL SELECT stockId FROM Container WHERE stockId IN (${ids('container')}) AND lotId NOT IN (${ids('lot')})
+      AND productId NOT IN (${ids('product')})
+    UNION ALL SELECT t.id FROM Stock t JOIN Container ON stockId = t.id WHERE t.kind = 'container'
+      AND placeId IN (${ids('place')}) AND t.id NOT IN (${ids('container')}) AND lotId NOT IN (${ids('lot')})
+      AND productId NOT IN (${ids('product')})
+  ), page(id, total) AS (
+    SELECT c.stockId, COUNT(*) OVER () FROM hit JOIN Stock s ON s.id = hit.id JOIN Container c ON c.stockId = hit.id
+    JOIN Product p ON p.id = c.productId WHERE s.quantity > 0 ORDER BY p.name, p.id, c.stockId LIMIT 61
+  ) ${CONTAINER} JOIN page ON page.id = c.stockId ORDER BY p.name, p.id, c.stockId`;
+
+function prepare(): Bare {
+  const db = new Database(bookFiles().database, { timeout: 5000 });
+  for (const pragma of ['foreign_keys = ON', 'synchronous = FULL', 'cache_size = -65536']) db.pragma(pragma);
+  const all = (sql: string) => {
+    const statement = db.prepare(sql);
+    return (...values: unknown[]) => statement.all(...values) as Record<string, number | string | null>[];
+  };
+  const head = all('SELECT * FROM Book WHERE id = 1');
+  const container = all(`${CONTAINER} WHERE s.label = ?`);
+  const inspections = all('SELECT * FROM Inspection WHERE lotId = ? ORDER BY id');
+  const sisters = all(
+    `${CONTAINER} WHERE c.productId = ? AND c.stockId <> ? AND s.quantity > 0 ORDER BY c.stockId LIMIT 500`,
+  );
+  const labels = all("SELECT id FROM Stock WHERE label >= ? AND label < ? AND kind = 'container' LIMIT 500");
+  const word = all('SELECT DISTINCT refId AS id FROM SearchWord WHERE kind = ? AND word >= ? AND word < ? LIMIT 500');
+  const both =
+    all(`SELECT DISTINCT a.refId AS id FROM SearchWord a WHERE kind = ? AND word >= ? AND word < ? AND EXISTS (
+    SELECT 1 FROM SearchWord b WHERE b.kind = a.kind AND b.refId = a.refId AND b.word >= ? AND b.word < ?) LIMIT 500`);
+  const page = all(PAGE);
+  return { verdict, 'on-hand': onHand, weigh: weigher(db) };
+
+  function verdict(ask: URLSearchParams) {
+    const [line] = container(ask.get('code'));
+    const others = ask.get('others') === '1' ? sisters(line?.productId, line?.stockId) : [];
+    return { book: head(), line, inspections: inspections(line?.lotId), others };
+  }
+
+  function onHand(ask: URLSearchParams) {
+    const query = ask.get('q') ?? '';
+    const words = query.split(' ').sort((a, b) => b.length - a.length);
+    const range = words.slice(0, 2).flatMap((each) => [each, each + AFTER]);
+    const found = Object.fromEntries(
+      ['product', 'lot', 'piece', 'place', 'job'].map((kind) => [
+        kind,
+        (words.length > 1 ? both : word)(kind, ...range).map((row) => row.id),
+      ]),
+    );
+    const label = query.toUpperCase();
+    const container = /^C[0-9A-Z]{1,6}$/.test(label) ? labels(label, label + AFTER).map((row) => row.id) : [];
+    return { found, rows: page({ ids: JSON.stringify({ ...found, container }) }) };
+  }
+}
+
+/** A weighing: the entry, the movement, the balance, in one transaction as durable as the book's own. */
+function weigher(db: Database.Database): Bare['weigh'] {
+  const stock = db.prepare('SELECT * FROM Stock WHERE label = ?');
+  const pen = db.prepare('UPDATE Book SET revision = revision + 1 WHERE id = 1 RETURNING revision');
+  const entry = db.prepare(`INSERT INTO Entry (id, key, request, kind, happenedAt, writtenAt, who, device, answer)
+    VALUES (?, ?, '', 'weighed', ?, ?, 'Maker', 'bench', '{}')`);
+  const movement = db.prepare(`INSERT INTO Movement (entryId, key, stockId, quantityDelta, placeFromId, placeToId,
+    conditionFrom, conditionTo, holdFrom, holdTo, openedFrom, openedTo) VALUES (?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?)`);
+  const balance = db.prepare('UPDATE Stock SET quantity = ?, lastMovementId = ? WHERE id = ?');
+  const write = db.transaction((label: string, left: number) => {
+    const s = stock.get(label) as Record<string, number | string | null>;
+    const { revision } = pen.get() as { revision: number };
+    const now = new Date().toISOString().replace('Z', '+00:00');
+    const key = randomUUID();
+    entry.run(revision, key, now, now);
+    const same = [s.placeId, s.placeId, s.condition, s.condition, s.hold, s.hold, s.opened, s.opened];
+    const { lastInsertRowid } = movement.run(revision, `${key}/1`, s.id, left - Number(s.quantity), ...same);
+    balance.run(left, lastInsertRowid, s.id);
+    return { label, delta: left - Number(s.quantity) };
+  });
+  return (ask) => write.immediate(ask.get('label') ?? '', Number(ask.get('left')));
+}

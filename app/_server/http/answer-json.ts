@@ -1,0 +1,36 @@
+import type { z } from 'zod';
+import type { Refusal } from '@/app/_server/refusal';
+import { sayRefusal } from '@/app/_server/words/say-refusal';
+import type { Answer, Problem } from '@/shared/result/answer';
+import type { Result } from '@/shared/result/result';
+
+const NO_STORE = { headers: { 'Cache-Control': 'private, no-store' } };
+const NO_SUCH: readonly Refusal['code'][] = ['not-found', 'no-book-yet'];
+
+/** A read's answer as JSON: `{ok:true,answer}`, or 404 and 422 with the problem in words. */
+export function answerRead<A>(result: Result<A, Refusal>): Response {
+  if (result.ok) return Response.json({ ok: true, answer: result.value }, NO_STORE);
+  return problemJson(NO_SUCH.includes(result.error.code) ? 404 : 422, sayRefusal(result.error));
+}
+
+/** A write's answer as JSON: `{ok:true,answer,replayed}`, or 422 with the problem in words. */
+export function answerWrite<A>(answer: Answer<A>): Response {
+  return answer.ok ? Response.json(answer, NO_STORE) : problemJson(422, answer.problem);
+}
+
+/** The answer to a question that does not fit its form. */
+export function badQuestion(error: z.ZodError): Response {
+  const fields: Record<string, string> = {};
+  for (const issue of error.issues) fields[issue.path.join('.')] ??= issue.message;
+  return problemJson(400, {
+    code: 'form',
+    what: Object.values(fields)[0] ?? 'The question does not fit.',
+    kept: 'Nothing was written.',
+    todo: 'Put right what is named and ask again.',
+    fields,
+  });
+}
+
+function problemJson(status: number, problem: Problem): Response {
+  return Response.json({ ok: false, problem }, { status, ...NO_STORE });
+}

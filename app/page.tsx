@@ -1,0 +1,9 @@
+import { redirect } from 'next/navigation';
+import { bookForPage } from '@/app/_server/book/book-for-page';
+import { troubleOfBook } from '@/app/_server/book/trouble-of-book';
+
+/** The first page: the book's, or the welcome where no book was begun. The pages behind it say what is wrong with a book. */
+export default async function FirstPage() {
+  if (!(await troubleOfBook())) await bookForPage();
+  redirect('/arrive');
+}

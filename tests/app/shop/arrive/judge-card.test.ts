@@ -1,0 +1,75 @@
+import { describe, expect, it } from 'vitest';
+import { confirmDates, typedDate } from '@/app/(shop)/arrive/card';
+import { judgeCard } from '@/app/(shop)/arrive/judge-card';
+import { arrivalReasons, sayArrival } from '@/app/(shop)/arrive/say-arrival';
+import { cardOf, day, PRODUCT, SHOP, TODAY } from './card-of-a-test';
+
+const said = (card: ReturnType<typeof cardOf>) => {
+  const verdict = judgeCard(card, SHOP);
+  return [verdict.word, ...sayArrival(verdict, TODAY)];
+};
+
+describe('how it arrives, said before anything is written', () => {
+  it('is good once a person has confirmed what the label was read as', () => {
+    const card = cardOf('(10)K26-114(17)270110');
+    expect(said(card)[0]).toBe('care');
+    expect(said(confirmDates(card))).toEqual(['use', 'Good to 10 Jan 2027.']);
+  });
+
+  it('says at once when it arrived too old, and by how much', () => {
+    expect(said(cardOf('(17)261020'))).toEqual([
+      'stop',
+      'It was good to 20 Oct.',
+      'It arrives 36 days too late for a client’s piece.',
+    ]);
+  });
+
+  it('is good on its last day and too late the day after', () => {
+    expect(said(confirmDates(cardOf('(17)261125')))[0]).toBe('care');
+    expect(said(confirmDates(cardOf('(17)261124')))[0]).toBe('stop');
+  });
+
+  it('calls no date unknown, never good', () => {
+    expect(said(cardOf())).toEqual([
+      'stop',
+      'No date is never good: unknown.',
+      'It needs an inspection before it goes in a client job.',
+    ]);
+  });
+
+  it('takes the dates of a lot the book has before those of the label, and its hold', () => {
+    const facts = {
+      id: '3',
+      code: 'K26-114',
+      hold: 'recalled' as const,
+      useBy: { date: day('2027-05-01'), precision: 'day' as const, confirmed: true },
+    };
+    const product = { ...PRODUCT, lots: [{ lotId: 3, code: 'K26-114', facts, inspections: [] }] };
+    const verdict = judgeCard(cardOf('(10)K26-114(17)270110', { product }), SHOP);
+    expect(verdict.word).toBe('stop');
+    expect(verdict.reasons[0]).toMatchObject({ code: 'recalled', scope: 'lot' });
+    expect(verdict.governing?.lastGoodDay).toBe('2027-05-01');
+  });
+
+  it('counts a guessed opening and what is seen in it', () => {
+    const card = confirmDates(
+      cardOf('(17)280110', { openedOn: '1 Sep 2026', sureness: 'guessed', conditions: ['crystals'] }),
+    );
+    const verdict = judgeCard(card, SHOP);
+    expect(verdict.governing?.lastGoodDay).toBe('2027-03-01');
+    expect(arrivalReasons(verdict, TODAY).map((reason) => reason.sentence)).toEqual(
+      expect.arrayContaining(['Crystals were seen in it.']),
+    );
+  });
+
+  it('takes what does not read yet as not there', () => {
+    const card = cardOf();
+    expect(judgeCard({ ...card, dates: { ...card.dates, useBy: typedDate('12/') } }, SHOP).reasons[0]?.code).toBe(
+      'date-unknown',
+    );
+    // 3/4/2027 can be two days, so neither is taken.
+    expect(judgeCard({ ...card, dates: { ...card.dates, useBy: typedDate('3/4/2027') } }, SHOP).reasons[0]?.code).toBe(
+      'date-unknown',
+    );
+  });
+});

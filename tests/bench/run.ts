@@ -1,0 +1,118 @@
+/**
+ * `npm run bench`, or `npm run bench -- --quick` on smaller books: how fast the built app answers on books of three sizes,
+ * against bare SQL in the same server; how much script a first visit loads; how well codes are read. Loopback only, and
+ * not one of the tests: figures are printed, and a goal missed is said, never failed.
+ */
+import fs from 'node:fs';
+import os from 'node:os';
+import path from 'node:path';
+import { proveBook } from '@/app/_server/ledger/prove-book';
+import { bookFiles } from '@/prisma/book-files';
+import { openBook } from '@/prisma/open-book';
+import { dateIn } from '@/shared/calendar/date-in';
+import { build, generate, run } from '../../scripts/steps.mjs';
+import { serve } from '../support/serve';
+import { hangUp } from './ask';
+import { writeBigBook } from './big-book';
+import { type Compared, compare } from './compare';
+import { firstLoads } from './first-load';
+import { questionsFor } from './questions';
+import { type Goal, printGoals, printSizes, type SizeFigures } from './tables';
+
+const quick = process.argv.includes('--quick');
+const SIZES = quick ? [500, 2_000, 10_000] : [1_000, 10_000, 100_000];
+const COUNT = quick ? 120 : 400;
+const WARM_UP = quick ? 40 : 100;
+const MOST_SCRIPT = 200_000;
+
+const today = dateIn('Europe/London', new Date());
+console.log(
+  `${os.cpus().length} cores (${os.cpus()[0]?.model ?? 'unknown'}), Node ${process.version}, ${os.type()} ${os.arch()}`,
+);
+await generate();
+await build();
+
+const figures: SizeFigures[] = [];
+let loads: Awaited<ReturnType<typeof firstLoads>> | undefined;
+for (const containers of SIZES) {
+  const folder = fs.mkdtempSync(path.join(os.tmpdir(), 'flitchbook-bench-'));
+  try {
+    figures.push(await measure(folder, containers));
+  } finally {
+    fs.rmSync(folder, { recursive: true, force: true });
+  }
+}
+printSizes(figures);
+printGoals(goals());
+if (process.argv.includes('--no-decoders') === false) {
+  console.log('\nDecoders');
+  console.log(
+    await run(path.resolve('node_modules/.bin/tsx'), ['tests/bench/decoders.ts', ...(quick ? ['28', '20'] : [])]),
+  );
+}
+process.exit(0);
+
+async function measure(folder: string, containers: number): Promise<SizeFigures> {
+  const files = bookFiles(folder);
+  const begun = performance.now();
+  const made = await writeBigBook(files, { containers, movements: containers * 10 }, today);
+  const size = `${made.containers.toLocaleString('en')} / ${made.movements.toLocaleString('en')}`;
+  console.log(`\nA book of ${size} (containers / movements), written in ${seconds(begun)}`);
+  const served = await serve({ FLITCHBOOK_DATA: folder, FLITCHBOOK_BENCH: '1' });
+  const asked = questionsFor(made, today);
+  const compared: Record<string, Compared> = {};
+  try {
+    compared['verdict for a scan'] = await compare(served.url, asked.verdict, { count: COUNT, warmUp: WARM_UP });
+    for (const [name, pairs] of Object.entries(asked.searches)) {
+      compared[`search: ${name}`] = await compare(served.url, pairs, { count: COUNT / 4, warmUp: WARM_UP / 4 });
+    }
+    compared['posting a movement'] = await compare(served.url, asked.weigh, { count: COUNT, warmUp: WARM_UP });
+    hangUp();
+    loads ??= await firstLoads(served.url);
+  } finally {
+    await served.stop();
+  }
+  if (containers <= 10_000) await prove(files);
+  return { size, compared };
+}
+
+/** What was written by the bench, and by both sides during it, is a book in which every rule holds. */
+async function prove(files: ReturnType<typeof bookFiles>): Promise<void> {
+  const book = await openBook(files);
+  const proof = await proveBook(book.read);
+  await book.close();
+  if (proof.differences.length)
+    throw new Error(`The book broke a rule: ${JSON.stringify(proof.differences.slice(0, 3))}`);
+  console.log(`  proved: ${proof.entries} entries, ${proof.movements} movements, every rule holds`);
+}
+
+function goals(): Goal[] {
+  const largest = figures.at(-1);
+  const smallest = figures[0];
+  const all: Goal[] = [];
+  for (const [name, at] of Object.entries(largest?.compared ?? {})) {
+    const growth = at.ours.median / (smallest?.compared[name]?.ours.median ?? Number.NaN);
+    all.push({ what: `${name}: against bare SQL`, goal: 2, measured: at.ratio, unit: '×' });
+    all.push({ what: `${name}: p95`, goal: 30, measured: at.ours.p95, unit: ' ms' });
+    all.push({ what: `${name}: growth, smallest to largest book`, goal: 1.5, measured: growth, unit: '×' });
+  }
+  for (const load of loads ?? []) {
+    all.push({
+      what: `${load.page}: first script, gzip`,
+      goal: MOST_SCRIPT / 1000,
+      measured: load.gzip / 1000,
+      unit: ' kB',
+    });
+    all.push({
+      what: `${load.page}: decoder files before the camera opens`,
+      goal: 0,
+      measured: load.decoderBefore,
+      unit: '',
+    });
+  }
+  return all;
+}
+
+function seconds(since: number): string {
+  return `${((performance.now() - since) / 1000).toFixed(1)} s`;
+}

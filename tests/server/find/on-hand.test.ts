@@ -1,0 +1,140 @@
+import { afterAll, beforeAll, describe, expect, it } from 'vitest';
+import { teachCode } from '@/app/_server/codes/teach-code';
+import { type OnHandAsk, onHand } from '@/app/_server/find/on-hand';
+import { addPlace } from '@/app/_server/places/add-place';
+import { discard } from '@/app/_server/stock/discard';
+import { receivePieces } from '@/app/_server/stock/receive-pieces';
+import type { OwnLabelCode } from '@/shared/scan-codes/own-label';
+import { printOwnLabel } from '@/shared/scan-codes/print-own-label';
+import { stocked } from '@/tests/support/stock-of-a-test';
+import { by, freshBook, must, type TestBook, TODAY } from '@/tests/support/test-book';
+
+let test: TestBook;
+let resin: Awaited<ReturnType<typeof stocked>>;
+let varnish: Awaited<ReturnType<typeof stocked>>;
+let slabs: string[];
+
+const wood = (species: string, form: 'slab' | 'board', count: number, placeLabel?: string) =>
+  receivePieces(test.book, by(), {
+    form,
+    species,
+    count,
+    lengthNm: 2_000_000_000,
+    widthStartNm: 600_000_000,
+    widthMiddleNm: 600_000_000,
+    widthEndNm: 600_000_000,
+    thicknessNm: 54_000_000,
+    flags: [],
+    flitch: '',
+    receivedOn: TODAY,
+    note: '',
+    placeLabel,
+  });
+
+beforeAll(async () => {
+  test = await freshBook();
+  const cabinet = must(await addPlace(test.book, by(), { name: 'Cabinet two', kind: 'cabinet' }));
+  varnish = await stocked(test.book, {
+    product: { name: 'Satin varnish', maker: 'Fell', system: undefined },
+    count: 70,
+    lotCode: 'V-77/b',
+  });
+  resin = await stocked(test.book, { count: 65, placeLabel: cabinet.label });
+  slabs = must(await wood('Walnut', 'slab', 3, cabinet.label)).pieces.map((piece) => piece.label);
+  must(await wood('Élm', 'board', 2));
+  must(await discard(test.book, by(), { label: resin.labels[0] ?? '', why: 'spilt' }));
+  must(await teachCode(test.book, by(), { code: '04012345123456', means: { productId: varnish.productId } }));
+});
+afterAll(() => test.remove());
+
+const ask = (more: Partial<OnHandAsk> = {}) => onHand(test.book, { show: 'materials', query: '', ...more });
+const labelsOf = async (query: string) => (await ask({ query })).containers.map((line) => line.label);
+
+describe('what is on hand', () => {
+  it('gives every container once over its pages, product by product, oldest first', async () => {
+    const seen: { productId: number; stockId: number }[] = [];
+    let after: number | undefined;
+    for (let pages = 0; pages < 10; pages += 1) {
+      const page = await ask({ after });
+      seen.push(...page.containers);
+      expect(page.containers.length).toBeLessThanOrEqual(60);
+      if (page.next === null) break;
+      after = page.next;
+    }
+    expect(seen).toHaveLength(134);
+    expect(new Set(seen.map((line) => line.stockId)).size).toBe(134);
+    const products = seen.map((line) => line.productId);
+    expect(products).toEqual([...products].sort((a, b) => (a === b ? 0 : a === resin.productId ? -1 : 1)));
+    const ofResin = seen.filter((line) => line.productId === resin.productId).map((line) => line.stockId);
+    expect(ofResin).toEqual([...ofResin].sort((a, b) => a - b));
+  });
+
+  it('counts all of them on the first page only', async () => {
+    const first = await ask();
+    expect(first.total).toBe(134);
+    expect((await ask({ after: first.next ?? 0 })).total).toBeNull();
+  });
+
+  it('leaves out what is used up unless it is asked for', async () => {
+    const [spilt = ''] = resin.labels;
+    expect(await labelsOf(spilt)).toEqual([]);
+    expect((await ask({ query: spilt, withEmpty: true })).containers.map((line) => line.label)).toEqual([spilt]);
+    expect((await ask({ withEmpty: true })).total).toBe(135);
+  });
+
+  it('finds an own label with its dash, without it, and by its beginning', async () => {
+    const label = resin.labels[7] ?? '';
+    expect(await labelsOf(label)).toEqual([label]);
+    expect(await labelsOf(printOwnLabel(label as OwnLabelCode).toLowerCase())).toEqual([label]);
+    expect(await labelsOf(label.slice(0, 6))).toContain(label);
+  });
+
+  it('finds a container by the beginning of its product, its maker, its lot and its place', async () => {
+    for (const query of ['sat', 'fell varn', 'v-77/b', 'V77b']) {
+      const { containers, total } = await ask({ query });
+      expect(total, query).toBe(70);
+      expect(
+        containers.every((line) => line.productId === varnish.productId),
+        query,
+      ).toBe(true);
+    }
+    expect((await ask({ query: 'cabinet tw' })).total).toBe(64);
+  });
+
+  it('finds what a taught code means by its beginning, and the product itself', async () => {
+    const page = await ask({ query: '04012345' });
+    expect(page.total).toBe(70);
+    expect(page.products).toEqual([{ id: varnish.productId, name: 'Satin varnish', maker: 'Fell' }]);
+    expect((await ask({ query: '040' })).total).toBe(0);
+  });
+
+  it('finds wood by species without its accents, by label with its dash, and by place', async () => {
+    const found = async (query: string) => (await ask({ show: 'wood', query })).pieces.map((piece) => piece.label);
+    expect(await found('elm')).toHaveLength(2);
+    expect(await found(printOwnLabel((slabs[1] ?? '') as OwnLabelCode))).toEqual([slabs[1]]);
+    expect((await found('cabinet')).sort()).toEqual([...slabs].sort());
+  });
+
+  it('names the places a search found, and says nothing of others', async () => {
+    const page = await ask({ query: 'cabinet' });
+    expect(page.places.map((place) => place.name)).toEqual(['Cabinet two']);
+    expect((await ask({ query: 'nothing like it' })).places).toEqual([]);
+  });
+
+  it('says when a search fits more than it looked through', async () => {
+    expect((await ask({ query: 'varnish' })).cut).toBe(false);
+    await test.book.write(async (tx) => {
+      await tx.searchWord.createMany({
+        data: Array.from({ length: 500 }, (_, nr) => ({ word: `zinc${nr}`, kind: 'lot', refId: 100_000 + nr })),
+      });
+    });
+    expect((await ask({ query: 'zinc' })).cut).toBe(true);
+    expect((await ask({ query: 'zinc499' })).cut).toBe(false);
+  });
+
+  it('takes a query of odd characters for words that are not there', async () => {
+    for (const query of ["'; DROP TABLE Stock; --", '%', '_', '\u0000', '🪵', '"', '   ']) {
+      expect((await ask({ query })).total, query).toBe(query.trim() === '' ? 134 : 0);
+    }
+  });
+});

@@ -1,0 +1,56 @@
+import { afterAll, beforeAll, describe, expect, it } from 'vitest';
+import { addJob } from '@/app/_server/jobs/add-job';
+import { reverseEntry } from '@/app/_server/ledger/reverse-entry';
+import { answerPull } from '@/app/_server/pull/answer-pull';
+import { pullContainer } from '@/app/_server/pull/pull-container';
+import { unwrap } from '@/shared/result/result';
+import type { OwnLabelCode } from '@/shared/scan-codes/own-label';
+import { printOwnLabel } from '@/shared/scan-codes/print-own-label';
+import { stocked } from '@/tests/support/stock-of-a-test';
+import { by, day, freshBook, must, NOW, type TestBook } from '@/tests/support/test-book';
+
+const ON = { purpose: 'client' as const, dayOfUse: day('2026-12-05') };
+
+describe('parts A and B', () => {
+  let test: TestBook;
+  let partA = '';
+  let partB = '';
+  let otherB = '';
+  let jobId = 0;
+  beforeAll(async () => {
+    test = await freshBook();
+    const label = async (product: Parameters<typeof stocked>[1]) => (await stocked(test.book, product)).labels[0] ?? '';
+    partA = await label({});
+    partB = await label({
+      product: { name: 'Part B', kind: 'resin-b', system: { name: 'Tarn deep pour', part: 'B' } },
+    });
+    otherB = await label({
+      product: { name: 'Other B', kind: 'resin-b', system: { name: 'Fell top coat', part: 'B' } },
+    });
+    const job = { ...ON, name: 'Desk', client: '', note: '' };
+    jobId = must(await addJob(test.book, by(), job)).jobId;
+  });
+  afterAll(() => test.remove());
+
+  const ask = async (label: string, change: { jobId?: number; pairedLabel?: string }) =>
+    unwrap(await answerPull(test.book, { ...ON, ...change, label }, NOW));
+
+  it('are checked against the part named, where no job says which', async () => {
+    expect((await ask(partB, { pairedLabel: partA })).verdict.word).toBe('use');
+    const wrong = await ask(otherB, { pairedLabel: partA });
+    expect(wrong.verdict).toMatchObject({ word: 'stop', override: { allowed: false, because: ['wrong-system'] } });
+    expect(wrong.pairedWith?.label).toBe(printOwnLabel(partA as OwnLabelCode));
+  });
+
+  it('are checked against the last other part pulled for the job, until that pull is undone', async () => {
+    expect((await ask(otherB, { jobId })).pairedWith).toBeNull();
+    const pulled = must(await pullContainer(test.book, by(), { ...ON, jobId, label: partA, asked: 1000, seen: 'use' }));
+    expect((await ask(otherB, { jobId })).verdict.reasons[0]).toMatchObject({
+      code: 'wrong-system',
+      because: 'other-system',
+    });
+    expect((await ask(partB, { jobId })).verdict.word).toBe('use');
+    must(await reverseEntry(test.book, by(), { entryId: pulled.entryId, why: 'Wrong job' }));
+    expect((await ask(otherB, { jobId })).verdict.word).toBe('use');
+  });
+});

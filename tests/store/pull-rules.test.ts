@@ -1,0 +1,273 @@
+import { afterAll, beforeAll, describe, expect, it } from 'vitest';
+import { addJob } from '@/app/_server/jobs/add-job';
+import { history } from '@/app/_server/ledger/history';
+import { reverseEntry } from '@/app/_server/ledger/reverse-entry';
+import { addPlace } from '@/app/_server/places/add-place';
+import { noteTemperature } from '@/app/_server/places/note-temperature';
+import { answerPull } from '@/app/_server/pull/answer-pull';
+import { type PullContainer, pullContainer } from '@/app/_server/pull/pull-container';
+import { changeHold } from '@/app/_server/stock/change-hold';
+import { correctLotDates } from '@/app/_server/stock/correct-lot-dates';
+import type { KeptPhoto } from '@/app/_server/stock/keep-photo';
+import { loadContainer } from '@/app/_server/stock/load-container';
+import { noteCondition } from '@/app/_server/stock/note-condition';
+import { openContainer } from '@/app/_server/stock/open-container';
+import { type RecordInspection, recordInspection } from '@/app/_server/stock/record-inspection';
+import { sayRefusal } from '@/app/_server/words/say-refusal';
+import { stocked } from '@/tests/support/stock-of-a-test';
+import { by, day, freshBook, must, NOW, refusedWith, type TestBook, TODAY } from '@/tests/support/test-book';
+
+const printed = (date: string) => ({ date: day(date), precision: 'day' as const, confirmed: true });
+
+describe('taking from a container', () => {
+  let test: TestBook;
+  let made = 0;
+  const name = (word: string) => {
+    made += 1;
+    return `${word} ${made}`;
+  };
+  const tin = async (more: Parameters<typeof stocked>[1] = {}) => {
+    const stock = await stocked(test.book, { ...more, product: { name: name('Resin'), ...more.product } });
+    return { ...stock, label: stock.labels[0] ?? '' };
+  };
+  const job = async (purpose: 'client' | 'own' | 'test' = 'client', dayOfUse = TODAY) =>
+    must(await addJob(test.book, by(), { name: name('Job'), purpose, client: '', dayOfUse, note: '' })).jobId;
+  const ask = (label: string, more: Partial<PullContainer> = {}): PullContainer => ({
+    label,
+    purpose: 'client',
+    dayOfUse: TODAY,
+    asked: 100_000,
+    seen: 'care',
+    ...more,
+  });
+  const pull = (label: string, more: Partial<PullContainer> = {}) => pullContainer(test.book, by(), ask(label, more));
+  const answer = async (label: string, more: Partial<PullContainer> = {}) => {
+    const result = await answerPull(test.book, ask(label, more), NOW);
+    if (!result.ok) throw new Error(result.error.code);
+    return result.value;
+  };
+  const standing = async (label: string) => (await loadContainer(test.book.read, label))?.candidate.container;
+  const codesOf = async (label: string, more: Partial<PullContainer> = {}) =>
+    (await answer(label, more)).verdict.reasons.map((each) => each.code);
+
+  beforeAll(async () => {
+    test = await freshBook();
+  });
+  afterAll(() => test.remove());
+
+  it('opens a sealed one on the day, and not its sister; a refused pull opens nothing', async () => {
+    const { labels } = await tin({ count: 2 });
+    const [label = '', sister = ''] = labels;
+    expect(refusedWith(await pull(label, { asked: 9_000_000 }))).toBe('not-enough-left');
+    expect((await standing(label))?.opened).toBeUndefined();
+    must(await pull(label));
+    expect((await standing(label))?.opened).toEqual({ on: TODAY, sureness: 'known' });
+    expect((await standing(sister))?.opened).toBeUndefined();
+  });
+
+  it('leaves the opened day of an open one as it is, guess and all', async () => {
+    const { label } = await tin();
+    must(await openContainer(test.book, by(), { label, opened: { on: day('2026-11-01'), sureness: 'guessed' } }));
+    must(await pull(label));
+    expect((await standing(label))?.opened).toEqual({ on: '2026-11-01', sureness: 'guessed' });
+  });
+
+  it('takes the purpose from the job, whatever the asker says', async () => {
+    const { label } = await tin({ dates: { bestBefore: printed('2026-11-01') } });
+    const client = await job('client');
+    expect(refusedWith(await pull(label, { jobId: client, purpose: 'test' }))).toBe('verdict-changed');
+    must(await pull(label, { jobId: await job('test'), purpose: 'client' }));
+  });
+
+  it('shows a worse answer than the one seen before anything is written', async () => {
+    const { label } = await tin();
+    must(await noteCondition(test.book, by(), { label, conditions: ['crystals'], why: '' }));
+    expect(refusedWith(await pull(label, { seen: 'use' }))).toBe('verdict-changed');
+    expect((await standing(label))?.left).toBe(2_500_000);
+    expect(must(await pull(label, { seen: 'care' })).word).toBe('care');
+  });
+
+  it('writes a better answer than the one seen', async () => {
+    const { label } = await tin();
+    expect(must(await pull(label, { seen: 'stop' })).word).toBe('use');
+  });
+
+  describe('parts A and B', () => {
+    const part = (letter: 'A' | 'B', system: string) =>
+      tin({ product: { kind: `resin-${letter.toLowerCase()}`, system: { name: system, part: letter } } });
+
+    it('stops a part of another system, by what the job was given before', async () => {
+      const a = await part('A', 'Deep');
+      const wrong = await part('B', 'Coat');
+      const right = await part('B', 'Deep');
+      const jobId = await job();
+      must(await pull(a.label, { jobId }));
+      expect(await codesOf(wrong.label, { jobId })).toContain('wrong-system');
+      expect((await answer(wrong.label, { jobId })).verdict.override).toEqual({
+        allowed: false,
+        because: ['wrong-system'],
+      });
+      expect(refusedWith(await pull(wrong.label, { jobId, seen: 'stop' }))).toBe('stop-not-overridable');
+      expect(must(await pull(right.label, { jobId, seen: 'use' })).word).toBe('use');
+    });
+
+    it('looks no longer at a pull that was reversed, nor at another job', async () => {
+      const a = await part('A', 'Clear');
+      const other = await part('B', 'Tinted');
+      const jobId = await job();
+      const asked = by();
+      must(await pullContainer(test.book, asked, ask(a.label, { jobId })));
+      expect(await codesOf(other.label, { jobId })).toContain('wrong-system');
+      expect(await codesOf(other.label, { jobId: await job() })).not.toContain('wrong-system');
+      const { id } = await test.book.read.entry.findUniqueOrThrow({ where: { key: asked.key } });
+      must(await reverseEntry(test.book, by(), { entryId: id, why: 'Wrong job' }));
+      expect(await codesOf(other.label, { jobId })).not.toContain('wrong-system');
+    });
+
+    it('pairs by the label given where no job says', async () => {
+      const a = await part('A', 'Slow');
+      const b = await part('B', 'Fast');
+      expect(await codesOf(b.label, { pairedLabel: a.label })).toContain('wrong-system');
+      expect(refusedWith(await pull(b.label, { pairedLabel: a.label, seen: 'stop' }))).toBe('stop-not-overridable');
+      expect(await codesOf(b.label)).not.toContain('wrong-system');
+    });
+  });
+
+  describe('a Stop used anyway', () => {
+    const photo: KeptPhoto = { file: 'pour.jpg', width: 10, height: 10, bytes: 10, caption: '' };
+    const past = () => tin({ count: 2, dates: { bestBefore: printed('2026-11-01') } });
+    const pour = async (lotId: number, more: Partial<RecordInspection> = {}) => {
+      const asked = by();
+      must(
+        await recordInspection(test.book, asked, {
+          lotId,
+          kind: 'test-pour',
+          madeOn: TODAY,
+          passed: true,
+          method: '100 g in a cup',
+          note: 'Hard after a day',
+          ...more,
+        }),
+      );
+      const { inspections } = await test.book.read.entry.findUniqueOrThrow({
+        where: { key: asked.key },
+        select: { inspections: { select: { id: true } } },
+      });
+      return inspections[0]?.id ?? 0;
+    };
+    const anyway = (label: string, inspectionId: number, reason = 'Only a sample') =>
+      pull(label, { seen: 'stop', override: { reason, inspectionId } });
+
+    it('needs a reason and a passed test pour of this container or of its lot', async () => {
+      const { label, lotId, labels } = await past();
+      expect(refusedWith(await pull(label, { seen: 'stop' }))).toBe('override-needs-reason');
+      expect(refusedWith(await anyway(label, 99_999))).toBe('override-needs-test-pour');
+      const ofLot = await pour(lotId);
+      expect(refusedWith(await anyway(label, ofLot, '  '))).toBe('override-needs-reason');
+      expect(must(await anyway(label, ofLot)).overridden).toBe(true);
+      expect(must(await anyway(labels[1] ?? '', ofLot)).overridden).toBe(true);
+    });
+
+    it('does not rest on a test pour of a sister, of another lot, or on one that failed', async () => {
+      const { label, lotId, labels } = await past();
+      const ofSister = await pour(lotId, { containerLabel: labels[1] });
+      expect(refusedWith(await anyway(label, ofSister))).toBe('override-needs-test-pour');
+      expect(must(await anyway(labels[1] ?? '', ofSister)).overridden).toBe(true);
+      const elsewhere = await past();
+      expect(refusedWith(await anyway(label, await pour(elsewhere.lotId)))).toBe('override-needs-test-pour');
+      expect(refusedWith(await anyway(label, await pour(lotId, { passed: false })))).toBe('test-pour-not-passed');
+    });
+
+    it('does not rest on a look: an inspection is no test pour', async () => {
+      const { label, lotId } = await past();
+      const looked = await pour(lotId, { kind: 'inspection' });
+      expect(refusedWith(await anyway(label, looked))).toBe('override-needs-test-pour');
+    });
+
+    it('takes a photo in place of a note, and keeps both with the entry', async () => {
+      const { label, lotId, containers } = await past();
+      const id = await pour(lotId, { note: '', photo });
+      expect(must(await anyway(label, id, 'A tray, not a top')).overridden).toBe(true);
+      const { entries } = await history(test.book, { stockId: containers[0]?.stockId });
+      expect(entries[0]).toMatchObject({
+        kind: 'pulled',
+        verdict: 'stop',
+        why: 'A tray, not a top',
+        overridden: { madeOn: TODAY },
+      });
+    });
+
+    it.each(['on-hold', 'quarantine', 'recalled'] as const)(
+      'never overrides %s, of the lot or of the container',
+      async (hold) => {
+        const { label, lotId, containers } = await past();
+        const id = await pour(lotId);
+        for (const stockId of [lotId, containers[0]?.stockId ?? 0]) {
+          must(await changeHold(test.book, by(), { stockId, hold, why: 'Soft spots' }));
+          const refused = await anyway(label, id);
+          expect(refusedWith(refused)).toBe('stop-not-overridable');
+          if (!refused.ok) expect(sayRefusal(refused.error).todo).toContain('released first, with a reason');
+          expect(refusedWith(await changeHold(test.book, by(), { stockId, hold: 'free', why: '' }))).toBe(
+            'release-needs-reason',
+          );
+          must(await changeHold(test.book, by(), { stockId, hold: 'free', why: 'Looked at again' }));
+        }
+        must(await anyway(label, id));
+      },
+    );
+
+    it.each(['gelled', 'skinned-through'] as const)('never overrides %s', async (condition) => {
+      const { label, lotId } = await past();
+      must(await noteCondition(test.book, by(), { label, conditions: [condition], why: '' }));
+      expect(refusedWith(await anyway(label, await pour(lotId)))).toBe('stop-not-overridable');
+    });
+  });
+
+  it('keeps the old dates of a lot in its history when they are corrected', async () => {
+    const { label, lotId } = await tin({
+      dates: { bestBefore: { date: day('2026-11-30'), precision: 'month', confirmed: false } },
+    });
+    expect(await codesOf(label)).toContain('date-unconfirmed');
+    must(
+      await correctLotDates(test.book, by(), {
+        lotId,
+        dates: { madeOn: printed('2026-02-03'), bestBefore: printed('2026-11-12') },
+        why: 'Read again under the lamp',
+      }),
+    );
+    expect(await codesOf(label)).toContain('past-limit');
+    const { entries } = await history(test.book, { lotId });
+    expect(entries[0]).toMatchObject({
+      kind: 'dates-corrected',
+      why: 'made on: not known → 2026-02-03; best before: 2026-11-30 (month), not confirmed → 2026-11-12. Read again under the lamp',
+    });
+  });
+
+  it('marks what stood too cold in a place and in the places inside it, once, and nothing else', async () => {
+    const place = async (says: string, parentLabel?: string) =>
+      must(await addPlace(test.book, by(), { name: name(says), kind: 'room', parentLabel })).label;
+    const outer = await place('Lean-to');
+    const shelf = await place('Shelf', outer);
+    const box = await place('Box', shelf);
+    const elsewhere = await place('Warm room');
+    const cold = { storageLeastTenthsC: 50, storageMostTenthsC: 300 };
+    const inBox = await tin({ placeLabel: box, product: cold });
+    const inOuter = await tin({ placeLabel: outer, product: cold });
+    const hardy = await tin({ placeLabel: box, product: { storageLeastTenthsC: -300, storageMostTenthsC: 300 } });
+    const unstated = await tin({ placeLabel: box });
+    const warm = await tin({ placeLabel: elsewhere, product: cold });
+    must(await noteCondition(test.book, by(), { label: inBox.label, conditions: ['haze'], why: '' }));
+
+    const noted = must(await noteTemperature(test.book, by(), { label: outer, leastTenthsC: -20, mostTenthsC: 80 }));
+    expect([...noted.marked].sort()).toEqual([inBox.label, inOuter.label].sort());
+    expect((await standing(inBox.label))?.conditions).toEqual(['haze', 'stored-out-of-range']);
+    expect((await standing(inOuter.label))?.conditions).toEqual(['stored-out-of-range']);
+    for (const each of [hardy, unstated, warm]) expect((await standing(each.label))?.conditions).toEqual([]);
+    expect(await codesOf(inOuter.label)).toContain('stored-out-of-range');
+
+    const again = must(await noteTemperature(test.book, by(), { label: outer, leastTenthsC: -30, mostTenthsC: 60 }));
+    expect(again.marked).toEqual([]);
+    const hot = must(await noteTemperature(test.book, by(), { label: elsewhere, leastTenthsC: 100, mostTenthsC: 340 }));
+    expect(hot.marked).toEqual([warm.label]);
+  });
+});
