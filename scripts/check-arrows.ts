@@ -11,9 +11,13 @@ const SHARED: Record<string, string[]> = {
   result: [],
   units: ['result'],
   calendar: ['result'],
+  hazards: ['result'],
+  photos: [],
   'scan-codes': ['result', 'units', 'calendar'],
   'shelf-life': ['result', 'units', 'calendar'],
   wood: ['result', 'units', 'calendar'],
+  outline: ['result', 'units'],
+  fit: ['result', 'units', 'calendar', 'outline'],
   labels: ['result', 'units', 'calendar', 'scan-codes'],
   ledger: ['result', 'units', 'calendar', 'shelf-life', 'scan-codes', 'wood'],
 };

@@ -25,7 +25,7 @@ export type FittedWords = {
 };
 
 /** `large`: whole, and legible at a glance. `small`: whole, but small print. `shortened`: ends in ellipses or lost lines. */
-export type WordsFit = 'large' | 'small' | 'shortened';
+type WordsFit = 'large' | 'small' | 'shortened';
 
 /**
  * Smallest x-heights, in millimetres: what EU food law asks of print people must be able to read, 1.2 mm, and 0.9 mm where

@@ -23,7 +23,7 @@ export type SheetFormat = {
 };
 
 /** A roll or stack of single labels: every page is one label. */
-export type SingleFormat = {
+type SingleFormat = {
   readonly id: LabelFormatId;
   readonly kind: 'single';
   readonly name: string;

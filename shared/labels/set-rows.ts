@@ -2,7 +2,7 @@ import { ASCENT, DESCENT, type Face, type Typeface } from './typeface';
 import { wrapText } from './wrap-text';
 
 /** One line as it will be set; `rule` when a line to write on follows its words. */
-export type Row = {
+type Row = {
   readonly text: string;
   readonly face: Face;
   readonly size: number;

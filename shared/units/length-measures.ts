@@ -14,7 +14,7 @@ const MILLIMETRE = 1_000_000n;
 const INCH = 25_400_000n;
 
 /** Every unit that a length may be written in. */
-export const LENGTH_MEASURES: readonly LengthMeasure[] = [
+const LENGTH_MEASURES: readonly LengthMeasure[] = [
   { name: 'mm', system: 'metric', size: MILLIMETRE, spellings: words('mm', 'millimetre', 'millimeter') },
   { name: 'cm', system: 'metric', size: 10n * MILLIMETRE, spellings: words('cm', 'centimetre', 'centimeter') },
   { name: 'm', system: 'metric', size: 1000n * MILLIMETRE, spellings: words('m', 'metre', 'meter') },

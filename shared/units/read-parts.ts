@@ -5,7 +5,7 @@ import { type Ratio, ratio } from '@/shared/units/ratio';
 import { readDecimal } from '@/shared/units/read-decimal';
 
 /** A number as it was written: a decimal (with its other reading when a comma could group thousands) or a fraction. */
-export type WrittenNumber =
+type WrittenNumber =
   | { readonly kind: 'decimal'; readonly value: Ratio; readonly ifGrouped?: Ratio }
   | { readonly kind: 'fraction'; readonly whole: bigint; readonly over: bigint; readonly under: bigint };
 

@@ -20,7 +20,7 @@ const UL_IN_1000_GALLONS = 231n * 16_387_064n;
 /**
  * Every unit that stock may be written in. Capitals do not matter: `Mg` is read as milligrams, no tin holds a megagram.
  */
-export const STOCK_MEASURES = [
+const STOCK_MEASURES = [
   mass('mg', 'metric', ratio(1n), ['mg', 'milligram', 'milligrams']),
   mass('g', 'metric', ratio(1_000n), ['g', 'gram', 'grams', 'gramme', 'grammes']),
   mass('kg', 'metric', ratio(1_000_000n), ['kg', 'kgs', 'kilo', 'kilos', 'kilogram', 'kilograms']),

@@ -3,7 +3,7 @@ import { daysBetween } from '@/shared/calendar/days-between';
 import type { PieceFlag } from '@/shared/wood/piece';
 
 /** One moisture reading: tenths of a per cent, as the meter showed it. */
-export type PieceReading = { readonly takenOn: CalendarDate; readonly mcTenths: number };
+type PieceReading = { readonly takenOn: CalendarDate; readonly mcTenths: number };
 
 export type PieceFacts = {
   readonly inStock: boolean;

@@ -29,13 +29,10 @@ type Row = Record<string, string | number | null>;
 export class BigLedger {
   entries = 0;
   movements = 0;
-  private stock = 0;
-  private places = 0;
-  private products = 0;
-  private jobs = 0;
   private serial = 0;
   private line = 0;
   private key = '';
+  private readonly ids = new Map<string, number>();
   private readonly things: BigThing[] = [];
   private readonly systems = new Map<string, number>();
   private readonly statements = new Map<string, Database.Statement>();
@@ -59,7 +56,7 @@ export class BigLedger {
   }
 
   addPlace(name: string, kind: string, parentId: number | null): number {
-    const id = (this.places += 1);
+    const id = this.next('Place');
     const label = this.mint('place');
     this.add('Place', { id, parentId, name, kind, label });
     this.index('place', id, [name, kind, label]);
@@ -76,7 +73,7 @@ export class BigLedger {
       gtin: string;
     },
   ): BigProduct {
-    const id = (this.products += 1);
+    const id = this.next('Product');
     const { name, maker, kind, unit, packageSize, part } = given;
     this.add('Product', {
       id,
@@ -107,7 +104,7 @@ export class BigLedger {
   }
 
   addJob(name: string, purpose: string, dayOfUse: CalendarDate, open: boolean): void {
-    const id = (this.jobs += 1);
+    const id = this.next('Job');
     const state = open ? 'open' : 'done';
     this.add('Job', { id, name, purpose, client: '', dayOfUse, state, createdAt: this.instant() });
     this.index('job', id, [name]);
@@ -115,7 +112,7 @@ export class BigLedger {
   }
 
   addLot(product: BigProduct, code: string, madeOn: CalendarDate, bestBefore: CalendarDate | null): number {
-    const stockId = (this.stock += 1);
+    const stockId = this.next('Stock');
     this.add('Stock', { id: stockId, kind: 'lot', label: null });
     this.add('Lot', {
       stockId,
@@ -247,7 +244,7 @@ export class BigLedger {
   }
 
   private thing(label: string, productId: number | null, size: number): BigThing {
-    const id = (this.stock += 1);
+    const id = this.next('Stock');
     const bare = { quantity: 0, placeId: null, condition: '', opened: null, lastMovementId: 0 };
     const thing = { id, label, productId, size, ...bare };
     this.things.push(thing);
@@ -256,6 +253,12 @@ export class BigLedger {
 
   private addStock({ id, label }: BigThing, kind: string): void {
     this.add('Stock', { id, kind, label });
+  }
+
+  private next(table: string): number {
+    const id = (this.ids.get(table) ?? 0) + 1;
+    this.ids.set(table, id);
+    return id;
   }
 
   private systemId(name: string): number {

@@ -90,7 +90,13 @@ describe('many hands at one tin', () => {
   it('gives the last of it to exactly one of several processes at the same file', async () => {
     const label = await oneTin();
     const children = [...Array(3).keys()].map((nr) =>
-      startScript('tests/support/pull-from-child.ts', [test.files.folder, label, '2500000', '8', `child${nr}`]),
+      startScript('tests/support/children/pull-from-child.ts', [
+        test.files.folder,
+        label,
+        '2500000',
+        '8',
+        `child${nr}`,
+      ]),
     );
     const ends = children.map(ended);
     await Promise.all(

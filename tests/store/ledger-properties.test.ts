@@ -84,7 +84,7 @@ describe('whatever is done in whatever order', () => {
         const { productId } = must(await teachProduct(test.book, by(), { ...RESIN, name: `Resin ${runs}` }));
         await live(test, productId, places, [{ do: 'receive', count: 2, left: SIZE, cost: 4_950 }, ...acts]);
       }),
-      { numRuns: 50, seed: 20261125 },
+      { numRuns: 40, seed: 20261125 },
     );
     expect((await rebuildBalances(test.book)).mended).toEqual([]);
     const proof = await proveBook(test.book.read);
@@ -102,7 +102,7 @@ describe('whatever is done in whatever order', () => {
       'discarded',
       'reversed',
     ]) {
-      expect(kinds.find((each) => each.kind === kind)?._count, `acts of the kind ${kind}`).toBeGreaterThan(4);
+      expect(kinds.find((each) => each.kind === kind)?._count, `acts of the kind ${kind}`).toBeGreaterThan(3);
     }
   });
 });
@@ -171,7 +171,7 @@ async function live(test: TestBook, productId: number, places: string[], acts: r
 
   async function perform(act: Act) {
     const label = 'nth' in act ? labels[act.nth % Math.max(labels.length, 1)] : undefined;
-    const stockId = async () => (await book.read.stock.findUniqueOrThrow({ where: { label } })).id;
+    const stockIdOf = async (of: string) => (await book.read.stock.findUniqueOrThrow({ where: { label: of } })).id;
     switch (act.do) {
       case 'receive': {
         const input = {
@@ -225,8 +225,12 @@ async function live(test: TestBook, productId: number, places: string[], acts: r
         return run(moveStock, { labels: [label], placeLabel: places[act.place] ?? '' });
       case 'condition':
         return run(noteCondition, { label, conditions: act.conditions, why: 'Looked' });
-      case 'hold':
-        return run(changeHold, { stockId: await stockId(), hold: act.hold, why: 'Decided' });
+      case 'hold': {
+        // A release is aimed at what is held, where anything is.
+        const held = [...(await balances()).values()].filter((row) => act.hold === 'free' && row.hold !== 'free');
+        const stockId = held[act.nth % Math.max(held.length, 1)]?.id ?? (await stockIdOf(label));
+        return run(changeHold, { stockId, hold: act.hold, why: 'Decided' });
+      }
       case 'discard':
         return run(discard, { label, why: 'Thrown away' }, () => left.set(label, 0));
     }

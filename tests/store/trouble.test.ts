@@ -69,34 +69,10 @@ describe('when the store is in trouble', () => {
     expect((await proveBook(test.book.read)).differences).toEqual([]);
   });
 
-  it('a disk that really is full keeps every entry it answered for, no half photo, and says so', async (context) => {
-    const isRoot = process.getuid?.() === 0;
-    const unshare = isRoot ? ['-m'] : ['-rm'];
-    const can = spawnSync('unshare', [...unshare, 'sh', '-c', 'mount -t tmpfs -o size=1m tmpfs /mnt']).status === 0;
-    if (!can) context.skip('This machine does not let a test mount a small file system.');
-    const place = folder();
-    const node = `"${process.execPath}" --import tsx "${path.join(root, 'tests/support/fill-the-disk.ts')}"`;
-    const child = spawn(
-      'unshare',
-      [...unshare, 'sh', '-c', `mount -t tmpfs -o size=3m tmpfs "${place}" && ${node} "${place}"`],
-      { cwd: root },
-    );
-    const { code, out, err } = await ended(child);
-    expect(err).toBe('');
-    expect(code).toBe(0);
-    const said = JSON.parse(out) as Record<string, unknown>;
-    for (const trouble of [said.photoTrouble, said.entryTrouble]) {
-      expect(trouble).toMatch(/^The disk is full\. Nothing was half-written/);
-      expect(trouble).not.toMatch(RAW);
-    }
-    expect(said).toMatchObject({ halfPhotos: [], differences: [], entries: said.written });
-    expect(Number(said.photos)).toBeGreaterThan(0);
-  });
-
   it('a book that another program holds is said to be held, and nothing of the entry is kept', async () => {
     const test = await begun();
     const { productId } = await stocked(test.book);
-    const holder = startScript('tests/support/hold-the-book.ts', [test.files.database]);
+    const holder = startScript('tests/support/children/hold-the-book.ts', [test.files.database]);
     const end = ended(holder);
     await new Promise((resolve) => holder.stdout?.once('data', resolve));
     const before = await test.book.read.entry.count();
@@ -114,10 +90,34 @@ describe('when the store is in trouble', () => {
     must(await receiveMany(test, productId));
   });
 
-  it('a file that another program holds for itself cannot be migrated: exit 1, in plain words', async () => {
+  it.concurrent('a disk that really is full keeps every entry it answered for, no half photo, and says so', async (context) => {
+    const isRoot = process.getuid?.() === 0;
+    const unshare = isRoot ? ['-m'] : ['-rm'];
+    const can = spawnSync('unshare', [...unshare, 'sh', '-c', 'mount -t tmpfs -o size=1m tmpfs /mnt']).status === 0;
+    if (!can) context.skip('This machine does not let a test mount a small file system.');
+    const place = folder();
+    const node = `"${process.execPath}" --import tsx "${path.join(root, 'tests/support/children/fill-the-disk.ts')}"`;
+    const child = spawn(
+      'unshare',
+      [...unshare, 'sh', '-c', `mount -t tmpfs -o size=3m tmpfs "${place}" && ${node} "${place}"`],
+      { cwd: root },
+    );
+    const { code, out, err } = await ended(child);
+    expect(err).toBe('');
+    expect(code).toBe(0);
+    const said = JSON.parse(out) as Record<string, unknown>;
+    for (const trouble of [said.photoTrouble, said.entryTrouble]) {
+      expect(trouble).toMatch(/^The disk is full\. Nothing was half-written/);
+      expect(trouble).not.toMatch(RAW);
+    }
+    expect(said).toMatchObject({ halfPhotos: [], differences: [], entries: said.written });
+    expect(Number(said.photos)).toBeGreaterThan(0);
+  });
+
+  it.concurrent('a file that another program holds for itself cannot be migrated: exit 1, in plain words', async () => {
     const place = folder();
     const files = bookFiles(place);
-    const holder = startScript('tests/support/hold-the-book.ts', [files.database, 'EXCLUSIVE']);
+    const holder = startScript('tests/support/children/hold-the-book.ts', [files.database, 'EXCLUSIVE']);
     const end = ended(holder);
     await new Promise((resolve) => holder.stdout?.once('data', resolve));
     const { code, out, err } = await migrate(place);
@@ -130,7 +130,7 @@ describe('when the store is in trouble', () => {
     expect((await migrate(place)).code).toBe(0);
   });
 
-  it('a book from a newer version is left exactly as it is: exit 1, in plain words', async () => {
+  it.concurrent('a book from a newer version is left exactly as it is: exit 1, in plain words', async () => {
     const test = await begun();
     const db = new Database(test.files.database);
     db.prepare(
@@ -148,7 +148,7 @@ describe('when the store is in trouble', () => {
     expect(fs.readFileSync(test.files.database).equals(before)).toBe(true);
   });
 
-  it.each([
+  it.concurrent.each([
     ['a text', () => Buffer.from('This is a shopping list. '.repeat(400))],
     ['zeros with a wrong header', () => Buffer.alloc(8192, 7)],
   ])('a file that is no database is left as it is: %s; exit 1, in plain words', async (_, content) => {
@@ -162,7 +162,7 @@ describe('when the store is in trouble', () => {
     expect(fs.readFileSync(database).equals(content())).toBe(true);
   });
 
-  it('a database of another program is left as it is: exit 1, in plain words', async () => {
+  it.concurrent('a database of another program is left as it is: exit 1, in plain words', async () => {
     const place = folder();
     const { database } = bookFiles(place);
     const db = new Database(database);
@@ -176,7 +176,7 @@ describe('when the store is in trouble', () => {
     expect(fs.readFileSync(database).equals(before)).toBe(true);
   });
 
-  it('a book whose pages were overwritten is said to be damaged', async () => {
+  it.concurrent('a book whose pages were overwritten is said to be damaged', async () => {
     const test = await begun();
     await stocked(test.book, { count: 120 });
     await test.book.close();
@@ -194,7 +194,7 @@ describe('when the store is in trouble', () => {
     expect(err).not.toMatch(RAW);
   });
 
-  it('a folder that may not be written is said to be so: exit 1, in plain words', async () => {
+  it.concurrent('a folder that may not be written is said to be so: exit 1, in plain words', async () => {
     const place = folder();
     fs.chmodSync(place, 0o555);
     // Rights do not bind root; so root runs it as nobody.

@@ -15,19 +15,17 @@ const quantityOf: Record<StockKind, fc.Arbitrary<number>> = {
 };
 
 /** A thing as it may stand. */
-export const anyBalance: fc.Arbitrary<Balance> = fc
-  .constantFrom<StockKind>('lot', 'container', 'piece')
-  .chain((kind) =>
-    fc.record({
-      kind: fc.constant(kind),
-      quantity: quantityOf[kind],
-      placeId: place,
-      condition,
-      hold,
-      jobId: place,
-      opened,
-    }),
-  );
+export const anyBalance: fc.Arbitrary<Balance> = fc.constantFrom<StockKind>('lot', 'container', 'piece').chain((kind) =>
+  fc.record({
+    kind: fc.constant(kind),
+    quantity: quantityOf[kind],
+    placeId: place,
+    condition,
+    hold,
+    jobId: place,
+    opened,
+  }),
+);
 
 /** A change as it may be wanted: sensible or not, of anything or of nothing. */
 export const anyChange: fc.Arbitrary<Change> = fc.record(

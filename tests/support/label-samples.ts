@@ -18,7 +18,7 @@ export const SLAB: LabelContent = {
 export const SHELF: LabelContent = { code: 'P-7RD2XK', kind: 'place', title: 'Cabinet 2, shelf B', lines: [] };
 
 /** Any code of the right shape; the label does not look at the check character. */
-export const anyCode: fc.Arbitrary<string> = fc
+const anyCode: fc.Arbitrary<string> = fc
   .tuple(
     fc.constantFrom(...'ABCDEFGHIJKLMNOPQRSTUVWXYZ'),
     fc.array(fc.constantFrom(...'0123456789ABCDEFGHIJKLMNOPQRSTUVWXYZ'), { minLength: 6, maxLength: 6 }),

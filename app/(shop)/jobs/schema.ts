@@ -9,7 +9,7 @@ const day = z.string().transform((text, context) => {
   return z.NEVER;
 });
 
-export const JOB_STATES = ['open', 'done', 'dropped'] as const;
+const JOB_STATES = ['open', 'done', 'dropped'] as const;
 
 const fields = {
   name: z.string().trim().min(1, 'Give the job a name, for example River desk.').max(120, 'That name is too long.'),

@@ -1,14 +1,14 @@
+import type { PageBook } from '@/app/_server/book/book-for-page';
 import type { BookHead } from '@/app/_server/book/read-book';
 import { type OnHandPage, onHand } from '@/app/_server/find/on-hand';
 import { type ContainerRow, containerRow } from '@/app/(shop)/_parts/stock/container-row';
 import { type PieceRow, pieceRow } from '@/app/(shop)/_parts/stock/piece-row';
 import type { Ask } from '@/app/(shop)/on-hand/ask';
-import type { OpenBook } from '@/prisma/open-book';
 
 /** One page of a shelf, ready to be drawn. */
 export type Shelf = Omit<OnHandPage, 'containers' | 'pieces'> & { containers: ContainerRow[]; pieces: PieceRow[] };
 
-export async function readShelf(book: OpenBook, head: BookHead, ask: Ask, after?: number): Promise<Shelf> {
+export async function readShelf(book: PageBook, head: BookHead, ask: Ask, after?: number): Promise<Shelf> {
   const page = await onHand(book, { ...ask, after });
   const context = { today: head.today, prefer: head.units };
   return {

@@ -1,9 +1,8 @@
 import { z } from 'zod';
+import { PLACE_KINDS } from '@/app/_server/places/add-place';
 import { sayTemperatureError } from '@/app/(shop)/places/say-temperature-error';
 import { parseOwnLabel } from '@/shared/scan-codes/parse-own-label';
 import { parseTemperature } from '@/shared/units/parse-temperature';
-
-export const PLACE_KIND_NAMES = ['room', 'rack', 'shelf', 'cabinet', 'bench', 'outside'] as const;
 
 const placeLabel = z
   .string()
@@ -15,7 +14,7 @@ const placeLabel = z
 
 const fields = {
   name: z.string().trim().min(1, 'Give the place a name.').max(80, 'Give a name of at most 80 characters.'),
-  kind: z.enum(PLACE_KIND_NAMES, 'Choose what it is.'),
+  kind: z.enum(PLACE_KINDS, 'Choose what it is.'),
   parentLabel: placeLabel.optional(),
 };
 

@@ -10,7 +10,7 @@ const words = z.string().trim().max(LONGEST_WORDS, TOO_LONG);
 const id = z.number().int().positive();
 
 /** A calendar day in its stored form. */
-export const daySchema = z.string().transform((text, context) => {
+const daySchema = z.string().transform((text, context) => {
   const day = parseCalendarDate(text);
   if (day.ok) return day.value;
   context.addIssue({ code: 'custom', message: 'Type a day, for example 12 Dec 2026.' });

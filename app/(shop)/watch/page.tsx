@@ -38,7 +38,9 @@ export default async function WatchPage({ searchParams }: { searchParams: Promis
   const { today } = head;
   const shown = <T,>(list: string, rows: readonly T[]) => rows.slice(0, all === list ? MOST : FEW);
   const onRule = [...watch.lists.expired.groups, ...watch.lists.expiring.groups];
-  const rule = shown('rule', onRule);
+  // Both sides of today have their share, the nearest to it: many long past must not hide what is to be used first.
+  const aSide = all === 'rule' ? MOST / 2 : FEW;
+  const rule = [...watch.lists.expired.groups.slice(-aSide), ...watch.lists.expiring.groups.slice(0, aSide)];
   const limits = rule.flatMap(({ verdict }) => verdict.governing?.lastGoodDay ?? []);
   const ruleTitle = [
     watch.lists.expired.containers ? 'Past their day' : '',
@@ -92,6 +94,7 @@ export default async function WatchPage({ searchParams }: { searchParams: Promis
           containers={watch.lists.expired.containers + watch.lists.expiring.containers}
           shown={rule.length}
           groups={onRule.length}
+          order="those nearest to today"
         >
           <RibbonTable
             {...watchSpan(limits, today)}
@@ -129,20 +132,34 @@ interface WatchSectionProps {
   /** Lines shown, of how many. */
   shown: number;
   groups: number;
+  /** Which ones are shown first. */
+  order?: string;
   children: ReactNode;
 }
 
 /** One list under its title, with the way to the rest of it. Says so when even that is not all. */
-function WatchSection({ list, title, containers, unit = 'container', shown, groups, children }: WatchSectionProps) {
+function WatchSection({
+  list,
+  title,
+  containers,
+  unit = 'container',
+  shown,
+  groups,
+  order = 'the most urgent first',
+  children,
+}: WatchSectionProps) {
   return (
-    <Section title={<span id={list}>{title}</span>} aside={`${containers} ${containers === 1 ? unit : `${unit}s`}`}>
+    <Section
+      title={<span id={list}>{title}</span>}
+      aside={`${containers.toLocaleString('en')} ${containers === 1 ? unit : `${unit}s`}`}
+    >
       {children}
       {shown < groups ? (
         <div className={styles.more}>
           <span>
-            {shown} of {groups} lines are shown, the most urgent first.
+            {shown} of {groups.toLocaleString('en')} lines are shown, {order}.
           </span>
-          {shown <= FEW ? (
+          {shown <= 2 * FEW ? (
             <LinkKey href={`/watch?all=${list}#${list}`} variant="ghost">
               {groups > MOST ? `Show the first ${MOST}` : `Show all ${groups}`}
             </LinkKey>

@@ -9,7 +9,7 @@ export const DEMO_TIME_ZONE = 'Europe/London';
 
 const MAREN: Who = { who: 'Maren', device: 'Bench phone' };
 const TOBI: Who = { who: 'Tobi', device: 'Saw room phone' };
-export const PEOPLE = { maren: MAREN, tobi: TOBI };
+const PEOPLE = { maren: MAREN, tobi: TOBI };
 export type Person = keyof typeof PEOPLE;
 
 /** One thing that happened in the demo workshop: how many days before the day it is made, when in that day, by whom. */

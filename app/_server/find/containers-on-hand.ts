@@ -33,7 +33,12 @@ export async function containersOnHand(
   const left = ask.withEmpty ? Prisma.empty : Prisma.sql`AND s."quantity" > 0`;
   const after = ask.after === undefined ? Prisma.empty : await afterThat(book, ask.after);
   const total = hits || isFirst ? await count(book, hits, left) : MANY;
-  const ids = await idsOf(book, hits, total >= MANY, Prisma.sql`${left} ${after} ${IN_ORDER} LIMIT ${size + 1}`);
+  const ids = await idsOf(
+    book,
+    hits,
+    !hits || total >= MANY,
+    Prisma.sql`${left} ${after} ${IN_ORDER} LIMIT ${size + 1}`,
+  );
   if (ids.length === 0) return { containers: [], total: isFirst ? total : null, next: null };
   const page = ids.slice(0, size);
   const containers = await readContainers(book.read, Prisma.sql`c."stockId" IN (${Prisma.join(page)})`, {
@@ -46,23 +51,36 @@ export async function containersOnHand(
 function hitsOf({ containers, lot, product, place }: Found): Hits | undefined {
   if (containers.length + lot.length + product.length + place.length === 0) return undefined;
   const [labelled, lots, products, places] = [containers, lot, product, place].map(listOf);
+  const conditions = [
+    [product, Prisma.sql`c."productId" IN (${products})`],
+    [lot, Prisma.sql`c."lotId" IN (${lots})`],
+    [containers, Prisma.sql`c."stockId" IN (${labelled})`],
+  ] as const;
+  const taken = conditions.flatMap(([ids, condition]) => (ids.length ? [condition] : []));
   // Each way leaves out what the ways before it give, so that nothing has to be sorted to be counted once.
-  const byProduct = Prisma.sql`c."productId" IN (${products})`;
-  const byLot = Prisma.sql`c."lotId" IN (${lots})`;
-  const byLabel = Prisma.sql`c."stockId" IN (${labelled})`;
-  const ids = Prisma.sql`SELECT c."stockId" AS "id" FROM "Container" c WHERE ${byProduct}
-    UNION ALL SELECT c."stockId" FROM "Container" c WHERE ${byLot} AND NOT ${byProduct}
-    UNION ALL SELECT c."stockId" FROM "Container" c WHERE ${byLabel} AND NOT ${byLot} AND NOT ${byProduct}
-    UNION ALL SELECT t."id" FROM "Stock" t JOIN "Container" c ON c."stockId" = t."id"
-      WHERE t."placeId" IN (${places}) AND t."kind" = 'container' AND NOT ${byLabel} AND NOT ${byLot} AND NOT ${byProduct}`;
+  const ways = taken.map(
+    (condition, nr) =>
+      Prisma.sql`SELECT c."stockId" AS "id" FROM "Container" c WHERE ${butNot(condition, taken.slice(0, nr))}`,
+  );
+  const inPlace = Prisma.sql`t."placeId" IN (${places}) AND t."kind" = 'container'`;
+  if (place.length && taken.length === 0) ways.push(Prisma.sql`SELECT t."id" FROM "Stock" t WHERE ${inPlace}`);
+  else if (place.length) {
+    ways.push(Prisma.sql`SELECT t."id" FROM "Stock" t JOIN "Container" c ON c."stockId" = t."id"
+      WHERE ${butNot(inPlace, taken)}`);
+  }
+  const ids = Prisma.join(ways, ' UNION ALL ');
   return {
     ids,
     ofProduct: place.length
       ? Prisma.empty
       : Prisma.sql`AND (p."id" IN (${products}) OR p."id" IN (SELECT "productId" FROM "Lot" WHERE "stockId" IN (${lots}))
           OR p."id" IN (SELECT "productId" FROM "Container" WHERE "stockId" IN (${labelled})))`,
-    ofContainer: Prisma.sql`AND (${byProduct} OR ${byLot} OR ${byLabel} OR s."placeId" IN (${places}))`,
+    ofContainer: Prisma.sql`AND (${Prisma.join([...taken, Prisma.sql`s."placeId" IN (${places})`], ' OR ')})`,
   };
+}
+
+function butNot(condition: Prisma.Sql, others: readonly Prisma.Sql[]): Prisma.Sql {
+  return Prisma.join([condition, ...others.map((other) => Prisma.sql`NOT ${other}`)], ' AND ');
 }
 
 /** A list of ids, which none has where it is empty: ids begin at 1. */

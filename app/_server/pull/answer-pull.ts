@@ -13,7 +13,7 @@ import type { PairedPart } from '@/shared/shelf-life/types/reason';
 import type { Purpose, Verdict } from '@/shared/shelf-life/types/verdict';
 
 /** The latest test pour of a container or its lot. An override may rest on it when it passed. */
-export type LatestTestPour = {
+type LatestTestPour = {
   id: number;
   madeOn: CalendarDate;
   passed: boolean;
@@ -47,11 +47,9 @@ export async function answerPull(book: OpenBook, ask: Ask, now: Date): Promise<R
   if (!line) return err({ code: 'not-found', facts: { label: ask.label } });
   if (job === undefined) return err({ code: 'not-found', field: 'jobId' });
   const purpose = job?.purpose ?? ask.purpose;
-  const [product, testPour, paired] = await Promise.all([
-    book.read.product.findUniqueOrThrow({
-      where: { id: line.productId },
-      select: { hazards: true, safetySheet: true, densityGramsPerLitre: true },
-    }),
+  const [[product], testPour, paired] = await Promise.all([
+    book.read.$queryRaw<{ hazards: string; safetySheet: string; densityGramsPerLitre: number | null }[]>`
+      SELECT "hazards", "safetySheet", "densityGramsPerLitre" FROM "Product" WHERE "id" = ${line.productId}`,
     latestTestPour(book, line),
     pairedPart(book.read, line, ask),
   ]);
@@ -66,15 +64,16 @@ export async function answerPull(book: OpenBook, ask: Ask, now: Date): Promise<R
     today: head.today,
     job,
     purpose,
-    hazards: product.hazards.split(',').filter(Boolean),
-    safetySheet: product.safetySheet,
-    densityGramsPerLitre: product.densityGramsPerLitre,
+    hazards: product?.hazards.split(',').filter(Boolean) ?? [],
+    safetySheet: product?.safetySheet ?? '',
+    densityGramsPerLitre: product?.densityGramsPerLitre ?? null,
     testPour,
     pairedWith: paired ?? null,
   });
 }
 
 async function latestTestPour(book: OpenBook, line: ContainerLine): Promise<LatestTestPour | null> {
+  if (!line.candidate.inspections.some((each) => each.kind === 'test-pour')) return null;
   const row = await book.read.inspection.findFirst({
     where: {
       kind: 'test-pour',

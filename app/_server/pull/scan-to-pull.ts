@@ -19,7 +19,7 @@ import { judgePiece, type PieceVerdict } from '@/shared/wood/judge-piece';
 export type PullScan = Omit<Ask, 'label'> & { scan: ScanInput };
 
 /** One container of a product that was scanned by its own bar code, with its verdict. */
-export type PullOption = { line: ContainerLine; verdict: Verdict };
+type PullOption = { line: ContainerLine; verdict: Verdict };
 
 export type PullReply =
   | ({ kind: 'container' } & PullAnswer)

@@ -37,7 +37,9 @@ export async function containerPage(book: OpenBook, label: string): Promise<Cont
       ...judgeableSelect,
       costMinor: true,
       currency: true,
-      product: { select: { ...judgeableSelect.product.select, hazards: true, safetySheet: true, densityGramsPerLitre: true } },
+      product: {
+        select: { ...judgeableSelect.product.select, hazards: true, safetySheet: true, densityGramsPerLitre: true },
+      },
     },
   });
   if (!row) return undefined;

@@ -3,11 +3,10 @@ import { writeEntry } from '@/app/_server/ledger/write-entry';
 import { err, ok } from '@/shared/result/result';
 
 /** Moves containers and pieces to a place. What stands there already is passed over. */
-export const moveStock: Command<{ labels: string[]; placeLabel: string }, { moved: string[]; place: string; entryId: number }> = (
-  book,
-  by,
-  input,
-) =>
+export const moveStock: Command<
+  { labels: string[]; placeLabel: string },
+  { moved: string[]; place: string; entryId: number }
+> = (book, by, input) =>
   writeEntry(book, { ...by, kind: 'moved', request: input }, async (pen) => {
     const place = await pen.tx.place.findUnique({
       where: { label: input.placeLabel },

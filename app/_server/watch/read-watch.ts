@@ -1,6 +1,6 @@
 import type { ContainerLine } from '@/app/_server/stock/judgeable';
 import { type PieceLine, pieceLine, pieceSelect } from '@/app/_server/stock/load-piece';
-import { containersInShop } from '@/app/_server/watch/containers-in-shop';
+import { containersToJudge } from '@/app/_server/watch/containers-to-judge';
 import { FORGOTTEN_DAYS, WATCH_LISTS, type WatchList, watchListOf } from '@/app/_server/watch/watch-list';
 import type { OpenBook } from '@/prisma/open-book';
 import { addDays } from '@/shared/calendar/add-days';
@@ -20,33 +20,34 @@ export type Watched = {
 };
 
 /** One list: its groups, the most urgent first, and how many containers they are in all. */
-export type WatchedList = { groups: Watched[]; containers: number };
+type WatchedList = { groups: Watched[]; containers: number };
 
 /** What needs attention. A container stands in the first list that fits it. */
 export type Watch = {
   lists: Record<WatchList, WatchedList>;
   heldPieces: PieceLine[];
   heldPieceCount: number;
-  /** How many containers are in the shop; every one of them was judged. */
+  /** How many containers are in the shop; every one of them was looked at. */
   containers: number;
 };
 
 const MOST_PIECES = 100;
 
-/** Judges every container in the shop as for a client's piece today, and sorts out what needs attention. */
+/** Looks at every container in the shop as for a client's piece today, and sorts out what needs attention. */
 export async function readWatch(
   book: OpenBook,
   { today, timeZone }: { today: CalendarDate; timeZone: string },
 ): Promise<Watch> {
   const held = { stock: { hold: { not: 'free' }, quantity: { gt: 0 } } };
-  const [containers, pieces, heldPieceCount] = await Promise.all([
-    containersInShop(book),
+  const [toJudge, containers, pieces, heldPieceCount] = await Promise.all([
+    containersToJudge(book, today),
+    book.read.stock.count({ where: { kind: 'container', quantity: { gt: 0 } } }),
     book.read.piece.findMany({ where: held, select: pieceSelect, take: MOST_PIECES, orderBy: { stockId: 'asc' } }),
     book.read.piece.count({ where: held }),
   ]);
   const longAgo = addDays(today, -FORGOTTEN_DAYS);
   const groups = new Map<string, Watched & { list: WatchList }>();
-  for (const { line, movedAt } of containers) {
+  for (const { line, movedAt } of toJudge) {
     const verdict = judge({ ...line.candidate, purpose: 'client', dayOfUse: today, today });
     const openedOn = line.candidate.container.opened?.on;
     // Finding the day of an instant is slow, and matters only for what has stood open for long.
@@ -73,7 +74,7 @@ export async function readWatch(
     lists[list].containers += group.count;
   }
   for (const list of WATCH_LISTS) lists[list].groups.sort(ORDER[list]);
-  return { lists, heldPieces: pieces.map(pieceLine), heldPieceCount, containers: containers.length };
+  return { lists, heldPieces: pieces.map(pieceLine), heldPieceCount, containers };
 }
 
 /** What is the lot's own matter is one line, however many containers it has; what is the container's is a line each. */

@@ -1,7 +1,7 @@
 import type { Watch } from '@/app/_server/watch/read-watch';
 
 const counted = (count: number, one: string, many: string) =>
-  count === 0 ? [] : [`${count} ${count === 1 ? one : many}`];
+  count === 0 ? [] : [`${count.toLocaleString('en')} ${count === 1 ? one : many}`];
 
 /** What needs attention in one sentence: `3 to use first, 2 past their day, 1 on hold.` Counts containers, and held wood. */
 export function sayWatch({ lists, heldPieceCount }: Pick<Watch, 'lists' | 'heldPieceCount'>): string {

@@ -1,7 +1,7 @@
 import { cookies, headers } from 'next/headers';
 import type { Who } from '@/app/_server/who/who';
 
-export const WHO_COOKIE = 'flitchbook-who';
+const WHO_COOKIE = 'flitchbook-who';
 const DEVICE_COOKIE = 'flitchbook-device';
 
 /** The name this device was told, or "Maker"; and the device in words. */

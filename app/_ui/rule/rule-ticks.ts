@@ -4,7 +4,7 @@ import { type CalendarDate, partsOf } from '@/shared/calendar/calendar-date';
 import { dayNumber } from '@/shared/calendar/days-between';
 import { shortMonth } from '@/shared/calendar/month-names';
 
-export interface RuleLabel {
+interface RuleLabel {
   readonly day: CalendarDate;
   readonly at: number;
   readonly words: string;

@@ -17,7 +17,7 @@ export function feedbackSetting(): FeedbackSetting {
   return known;
 }
 
-export function setFeedback(setting: FeedbackSetting): void {
+function setFeedback(setting: FeedbackSetting): void {
   known = setting;
   remember(NAME, `${setting.sound ? 'sound' : ''} ${setting.vibration ? 'vibration' : ''}`.trim() || 'silent');
   for (const listener of listeners) listener();

@@ -3,7 +3,7 @@ import { heicSize } from './image-size-heic';
 import { jpegSize } from './image-size-jpeg';
 import { webpSize } from './image-size-webp';
 
-export type ImageKind = 'png' | 'jpeg' | 'webp' | 'gif' | 'heic' | 'avif';
+type ImageKind = 'png' | 'jpeg' | 'webp' | 'gif' | 'heic' | 'avif';
 
 export interface ImageSize {
   readonly kind: ImageKind;

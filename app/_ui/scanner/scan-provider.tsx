@@ -73,8 +73,3 @@ export function useScanHandler(
     return context.register({ priority, handler: (scan) => latest.current(scan) });
   }, [context, enabled, priority]);
 }
-
-/** Hands a scan to whichever page takes scans now, as a hand scanner would. Undefined outside a `ScanProvider`. */
-export function useDispatchScan(): ScanHandler | undefined {
-  return useContext(ScanContext)?.dispatch;
-}

@@ -1,21 +1,9 @@
-import fs from 'node:fs/promises';
-import path from 'node:path';
-import { bookFiles } from '@/prisma/book-files';
-
-/** As `receivePhoto` names them; anything else is not a photo of the book, whatever is in the folder. */
-const KEPT_NAME = /^[0-9a-f-]{32,36}\.jpg$/;
+import { readKeptPhoto } from '@/app/_server/stock/read-kept-photo';
 
 /** A photo of the book. Its name is never used again, so a browser may keep it for good. */
 export async function GET(_: Request, { params }: { params: Promise<{ file: string }> }): Promise<Response> {
-  const { file } = await params;
-  if (!KEPT_NAME.test(file)) return notThere();
-  let photo: Buffer<ArrayBuffer>;
-  try {
-    photo = await fs.readFile(path.join(bookFiles().photos, file));
-  } catch (error) {
-    if ((error as NodeJS.ErrnoException).code === 'ENOENT') return notThere();
-    throw error;
-  }
+  const photo = await readKeptPhoto((await params).file);
+  if (!photo) return notThere();
   return new Response(photo, {
     headers: {
       'Content-Type': 'image/jpeg',

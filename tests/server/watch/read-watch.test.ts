@@ -4,16 +4,26 @@ import { containerLine, judgeableSelect } from '@/app/_server/stock/judgeable';
 import { noteCondition } from '@/app/_server/stock/note-condition';
 import { receiveContainers } from '@/app/_server/stock/receive-containers';
 import { recordInspection } from '@/app/_server/stock/record-inspection';
-import { containersInShop } from '@/app/_server/watch/containers-in-shop';
+import { containersToJudge } from '@/app/_server/watch/containers-to-judge';
 import { readWatch, type Watch } from '@/app/_server/watch/read-watch';
 import { sayWatch } from '@/app/_server/watch/say-watch';
-import { WATCH_LISTS, type WatchList } from '@/app/_server/watch/watch-list';
+import { WATCH_LISTS, type WatchList, watchListOf } from '@/app/_server/watch/watch-list';
+import { judge } from '@/shared/shelf-life/judge';
 import { stocked } from '@/tests/support/stock-of-a-test';
 import { by, day, freshBook, must, NOW, type TestBook, TODAY } from '@/tests/support/test-book';
 
 const bestBefore = (date: string, confirmed = true) => ({
   bestBefore: { date: day(date), precision: 'day' as const, confirmed },
 });
+async function allLines(book: TestBook['book']) {
+  const rows = await book.read.container.findMany({
+    where: { stock: { quantity: { gt: 0 } } },
+    select: judgeableSelect,
+    orderBy: { stockId: 'asc' },
+  });
+  return rows.map(containerLine);
+}
+
 const LONG_AGO = new Date('2026-08-01T15:00:00Z');
 
 describe('Watch', () => {
@@ -112,18 +122,55 @@ describe('Watch', () => {
   });
 
   it('reads the same facts as the nested read of one container does', async () => {
-    const flat = await containersInShop(test.book);
-    const rows = await test.book.read.container.findMany({
-      where: { stock: { quantity: { gt: 0 } } },
-      select: judgeableSelect,
-      orderBy: { stockId: 'asc' },
+    const flat = await containersToJudge(test.book, TODAY);
+    const nested = new Map((await allLines(test.book)).map((line) => [line.stockId, line]));
+    expect(flat.length).toBeGreaterThan(15);
+    for (const { line, movedAt } of flat) {
+      expect({ ...line, tareMg: null }).toEqual({ ...nested.get(line.stockId), tareMg: null });
+      expect([NOW.getTime(), LONG_AGO.getTime()]).toContain(movedAt);
+    }
+  });
+
+  it('leaves no container unjudged that belongs into a list, whatever its dates, life and state', async () => {
+    const other = await freshBook();
+    const days = [undefined, '2026-11-01', '2026-11-25', '2027-02-23', '2027-02-24', '2029-01-01'];
+    let nr = 0;
+    for (const best of days) {
+      for (const made of [undefined, '2025-12-20', '2026-10-30']) {
+        for (const [basis, confirmed] of [
+          ['data-sheet', true],
+          ['house-default', true],
+          ['data-sheet', false],
+        ] as const) {
+          nr += 1;
+          await stocked(other.book, {
+            lotCode: `L${nr}`,
+            product: {
+              name: `P${nr}`,
+              statedLifeBasis: basis,
+              careWindowDays: nr % 2 ? 90 : 14,
+              policyKind: nr % 13 ? 'fixed' : 'keeps',
+            },
+            opened: nr % 11 ? undefined : { on: day('2026-11-21'), sureness: 'known' },
+            dates: {
+              ...(best && { bestBefore: { date: day(best), precision: nr % 3 ? 'day' : 'month', confirmed } }),
+              ...(made && { madeOn: { date: day(made), precision: 'day', confirmed } }),
+            },
+          });
+        }
+      }
+    }
+    const judged = new Set((await containersToJudge(other.book, TODAY)).map(({ line }) => line.stockId));
+    const lines = await allLines(other.book);
+    const left = lines.filter((line) => !judged.has(line.stockId));
+    const wrongly = left.filter((line) => {
+      const verdict = judge({ ...line.candidate, purpose: 'client', dayOfUse: TODAY, today: TODAY });
+      return watchListOf(verdict, { openedOn: line.candidate.container.opened?.on, today: TODAY }) !== undefined;
     });
-    const nested = rows.map(containerLine);
-    expect(flat.map(({ line }) => line.label)).toEqual(nested.map((line) => line.label));
-    expect(flat.map(({ line }) => ({ ...line, tareMg: null }))).toEqual(
-      nested.map((line) => ({ ...line, tareMg: null })),
-    );
-    expect(flat.every(({ movedAt }) => movedAt === NOW.getTime() || movedAt === LONG_AGO.getTime())).toBe(true);
+    expect(wrongly.map((line) => line.lotCode)).toEqual([]);
+    expect(lines).toHaveLength(54);
+    expect(left.length).toBeGreaterThan(5);
+    await other.remove();
   });
 
   it('sums up in one sentence, the sooner wanted first', () => {

@@ -1,5 +1,6 @@
 'use client';
 
+import Link from 'next/link';
 import { useState } from 'react';
 import { SelectField } from '@/app/_ui/field/select-field';
 import { Fold } from '@/app/_ui/fold';
@@ -30,7 +31,11 @@ export function MoveAct({ label, places, here, hereWords }: MoveActProps) {
         {(errors) => (
           <SelectField
             label="Where does it go?"
-            hint="Or scan the place’s label on its own page and then the things you put there."
+            hint={
+              <>
+                Many at once: <Link href={`/arrive/move?things=${label}`}>scan them and the place</Link>.
+              </>
+            }
             none="Choose a place"
             options={places.filter((one) => one.label !== here).map((one) => ({ value: one.label, label: one.says }))}
             value={place}

@@ -2,10 +2,7 @@ import { z } from 'zod';
 
 const id = z.number().int().positive();
 
-export const historyOfSchema = z
-  .object({ stockId: id, lotId: id, productId: id, placeId: id, jobId: id })
-  .partial()
-  .strict();
+const historyOfSchema = z.object({ stockId: id, lotId: id, productId: id, placeId: id, jobId: id }).partial().strict();
 
 export const olderSchema = z.object({ of: historyOfSchema, before: id });
 

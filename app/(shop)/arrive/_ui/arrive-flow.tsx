@@ -19,7 +19,7 @@ import { sayScanned } from '@/app/(shop)/scan/say-scanned';
 import { readArrivalProduct } from '../actions';
 import { type Card, newCard } from '../card';
 import { scanOnCard } from '../scan-on-card';
-import { ArrivalCard, type Booked } from './arrival-card';
+import type { Booked } from './arrival-card';
 import styles from './arrive.module.css';
 import { BrokenCode } from './broken-code';
 import { Done } from './done';
@@ -29,15 +29,16 @@ import type { ShopFacts } from './shop-facts';
 import { useAsk } from './use-ask';
 import { useTopOf } from './use-top-of';
 
-// Most scans are of what the book knows, so the part that teaches comes after the page and does not hold the scanner up.
+// The scanner is there first; what follows a scan comes right after it, before anybody has found the label.
+const fetchCard = () => import('./arrival-card').then((part) => part.ArrivalCard);
 const fetchTeach = () => import('./teach').then((part) => part.Teach);
-const Teach = dynamic(fetchTeach, {
-  loading: () => (
-    <p role="status" className={styles.waiting}>
-      Getting ready…
-    </p>
-  ),
-});
+const loading = () => (
+  <p role="status" className={styles.waiting}>
+    Getting ready…
+  </p>
+);
+const ArrivalCard = dynamic(fetchCard, { loading });
+const Teach = dynamic(fetchTeach, { loading });
 
 const PLACE = 'arrive-place';
 const NOTHING: LabelSays = { dates: {}, measures: [] };
@@ -126,8 +127,8 @@ export function ArriveFlow({ shop, places: given, start }: ArriveFlowProps) {
   useTopOf(view.at === 'card' ? `card ${isScanning} ${aside?.scan.text ?? ''}` : view.at);
 
   useEffect(() => {
-    // Before it is wanted, while there is a network; a failure only means that it is fetched when it is.
-    const timer = setTimeout(() => fetchTeach().catch(() => undefined), 2000);
+    // While there is a network; a failure only means that it is fetched when it is wanted.
+    const timer = setTimeout(() => Promise.all([fetchCard(), fetchTeach()]).catch(() => undefined), 500);
     return () => clearTimeout(timer);
   }, []);
 

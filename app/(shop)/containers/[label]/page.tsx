@@ -37,6 +37,9 @@ import { judge } from '@/shared/shelf-life/judge';
 import { HOLD_STATES } from '@/shared/shelf-life/types/lot-facts';
 import { printQuantity } from '@/shared/units/print-quantity';
 
+/** Others of the lot that are shown here; its own page has them all. */
+const SISTERS = 8;
+
 type Props = { params: Promise<{ label: string }> };
 
 export async function generateMetadata({ params }: Props): Promise<Metadata> {
@@ -129,9 +132,14 @@ export default async function ContainerPage({ params }: Props) {
         <InspectionList lines={page.inspections} today={today} />
       </Section>
       {page.sisters.length > 0 ? (
-        <Section title="Others of its lot" aside={<Link href={`/lots/${line.lotId}`}>The lot</Link>}>
+        <Section
+          title="Others of its lot"
+          aside={
+            <Link href={`/lots/${line.lotId}`}>{page.sisters.length > SISTERS ? 'All of the lot' : 'The lot'}</Link>
+          }
+        >
           <ContainerRows
-            rows={page.sisters.map((each) => containerRow(each, { today, prefer }))}
+            rows={page.sisters.slice(0, SISTERS).map((each) => containerRow(each, { today, prefer }))}
             today={today}
             label="Others of its lot"
           />

@@ -2,6 +2,9 @@ import Link from 'next/link';
 import styles from '@/app/(shop)/on-hand/_ui/on-hand.module.css';
 import type { Shelf } from '@/app/(shop)/on-hand/shelf';
 
+/** Of each, so that the list itself stays in sight. */
+const MOST = 3;
+
 /** Places, jobs, and products of which nothing is in the list below, that a search also found. */
 export function AlsoFound({ shelf }: { shelf: Shelf }) {
   const listed = new Set(shelf.containers.map((row) => row.productId));
@@ -24,7 +27,9 @@ export function AlsoFound({ shelf }: { shelf: Shelf }) {
       name: 'Jobs',
       links: shelf.jobs.map(({ id, name, client }) => ({ href: `/jobs/${id}`, words: name, more: client })),
     },
-  ].filter(({ links }) => links.length > 0);
+  ]
+    .filter(({ links }) => links.length > 0)
+    .map(({ name, links }) => ({ name, links: links.slice(0, MOST) }));
   if (groups.length === 0) return null;
   return (
     <div className={styles.also}>

@@ -28,7 +28,7 @@ type Params = { params: Promise<{ label: string }> };
 
 const pageOf = cache(async (text: string) => {
   const { book, head } = await bookForPage();
-  const label = parseOwnLabel(decodeURIComponent(text));
+  const label = parseOwnLabel(text);
   if (!label.ok || label.value.kind !== 'place') return undefined;
   const [found, places] = await Promise.all([placePage(book, label.value.code), listPlaces(book)]);
   return found && { found, places, head, code: label.value.code };

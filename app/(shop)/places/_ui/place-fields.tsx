@@ -5,7 +5,7 @@ import { SelectField } from '@/app/_ui/field/select-field';
 import { TextField } from '@/app/_ui/field/text-field';
 import type { Problem } from '@/shared/result/answer';
 
-export const KINDS = [
+const KINDS = [
   { value: 'room', label: 'Room' },
   { value: 'rack', label: 'Rack' },
   { value: 'shelf', label: 'Shelf' },

@@ -25,9 +25,8 @@ export type OverridePourProps = { bench: Bench; answer: Extract<PullReply, { kin
 /** The first step of using it anyway: a test pour that passed, already in the book or recorded now. */
 export function OverridePour({ bench, answer }: OverridePourProps) {
   const { testPour, today } = answer;
-  const [recording, setRecording] = useState(!testPour?.passed);
-  if (recording || !testPour?.passed)
-    return <RecordPour bench={bench} answer={answer} onKeep={() => setRecording(false)} />;
+  const [newer, setNewer] = useState(false);
+  if (newer || !testPour?.passed) return <RecordPour bench={bench} answer={answer} onKeep={() => setNewer(false)} />;
   const limit = answer.verdict.governing?.lastGoodDay;
   const early = limit !== undefined && testPour.madeOn <= limit;
   return (
@@ -61,7 +60,7 @@ export function OverridePour({ bench, answer }: OverridePourProps) {
       </div>
       <KeyBar>
         <Key onClick={() => bench.patch({ step: 'reason' })}>It passed: go on to the reason</Key>
-        <Key variant="ghost" onClick={() => setRecording(true)}>
+        <Key variant="ghost" onClick={() => setNewer(true)}>
           Record a newer one
         </Key>
         <Key variant="ghost" onClick={() => bench.patch({ step: 'answer', overriding: false })}>

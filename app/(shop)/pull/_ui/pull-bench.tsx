@@ -3,35 +3,26 @@
 import { useCallback, useEffect, useRef, useState } from 'react';
 import type { JobLine } from '@/app/_server/jobs/read-jobs';
 import { heldPress, holdPress } from '@/app/_ui/act/held-press';
-import { Key, KeyBar, LinkKey } from '@/app/_ui/keys';
 import { Page } from '@/app/_ui/page';
-import { PlainError } from '@/app/_ui/plain-error';
 import { giveFeedback } from '@/app/_ui/scanner/feedback';
 import type { Scan } from '@/app/_ui/scanner/scan';
-import { scanPath, useScanHandler } from '@/app/_ui/scanner/scan-provider';
-import { Scanner } from '@/app/_ui/scanner/scanner';
-import { showCode } from '@/app/_ui/scanner/show-code';
-import { AmountStep } from '@/app/(shop)/pull/_ui/amount-step';
-import { askPull, askWritten } from '@/app/(shop)/pull/_ui/ask-pull';
+import { useScanHandler } from '@/app/_ui/scanner/scan-provider';
+import { askWritten } from '@/app/(shop)/pull/_ui/ask-pull';
 import type { Bench } from '@/app/(shop)/pull/_ui/bench';
+import { BenchStage } from '@/app/(shop)/pull/_ui/bench-stage';
 import { ChangeDay } from '@/app/(shop)/pull/_ui/change-day';
-import { ChooseContainer } from '@/app/(shop)/pull/_ui/choose-container';
-import { ContainerAnswer } from '@/app/(shop)/pull/_ui/container-answer';
 import { ForWhat, sayDay } from '@/app/(shop)/pull/_ui/for-what';
-import { MixedWith } from '@/app/(shop)/pull/_ui/mixed-with';
-import { OverridePour } from '@/app/(shop)/pull/_ui/override-pour';
-import { OverrideReason } from '@/app/(shop)/pull/_ui/override-reason';
-import { PieceAnswer } from '@/app/(shop)/pull/_ui/piece-answer';
+import { goalNow } from '@/app/(shop)/pull/_ui/goal-now';
 import styles from '@/app/(shop)/pull/_ui/pull.module.css';
 import { type Done, PullDone } from '@/app/(shop)/pull/_ui/pull-done';
-import { EMPTY_DRAFT, type PullDraft, questionOf, recallDraft, rememberDraft } from '@/app/(shop)/pull/_ui/pull-draft';
-import { goalOfJob, type PullGoal, recallGoal, rememberGoal, sayGoal } from '@/app/(shop)/pull/_ui/pull-goal';
+import { EMPTY_DRAFT, type PullDraft, recallDraft } from '@/app/(shop)/pull/_ui/pull-draft';
+import { type PullGoal, recallGoal, rememberGoal, sayGoal } from '@/app/(shop)/pull/_ui/pull-goal';
 import { PULL_PRESS } from '@/app/(shop)/pull/_ui/pull-press';
 import type { PullStart } from '@/app/(shop)/pull/_ui/pull-start';
-import { sayGiven, sayPulled } from '@/app/(shop)/pull/_ui/say-done';
+import { sayPulled } from '@/app/(shop)/pull/_ui/say-done';
+import { useQuestion } from '@/app/(shop)/pull/_ui/use-question';
 import type { CalendarDate } from '@/shared/calendar/calendar-date';
 import type { DateOrder } from '@/shared/calendar/date-readings';
-import type { Problem } from '@/shared/result/answer';
 import type { UnitSystem } from '@/shared/units/unit-system';
 
 export type PullBenchProps = {
@@ -42,62 +33,24 @@ export type PullBenchProps = {
   start: PullStart;
 };
 
-const UNREACHED: Problem = {
-  code: 'unreached',
-  what: 'The book could not be reached, so this is not looked up.',
-  kept: 'What you scanned is kept here. Nothing is in the book yet.',
-  todo: 'Come back into Wi-Fi: it asks again by itself, or press the key.',
-};
-
 /** The bench: for what, then the scan, then the answer, then the amount. What is not finished is kept on the device. */
 export function PullBench({ jobs, today, units, dateOrder, start }: PullBenchProps) {
   const [ready, setReady] = useState(false);
   const [goal, setGoal] = useState<PullGoal>();
-  const [draft, setDraft] = useState<PullDraft>(EMPTY_DRAFT);
   const [view, setView] = useState<'bench' | 'goal' | 'day'>('bench');
-  const [asking, setAsking] = useState(false);
-  const [problem, setProblem] = useState<Problem>();
-  const [fresh, setFresh] = useState(false);
   const [done, setDone] = useState<Done>();
   const [notice, setNotice] = useState<string>();
-  const turn = useRef(0);
+  const { draft, latest, keep, drop, ask, asking, problem, setProblem, fresh } = useQuestion();
+  /** The day and the other part of what was just pulled, for the next container of the same amount. */
+  const before = useRef<Pick<PullDraft, 'day' | 'pairedLabel'>>({});
 
-  // What is typed while an answer is on its way stays: the answer is put into the latest draft, not into the one it was asked with.
-  const latest = useRef<PullDraft>(EMPTY_DRAFT);
-  const keep = useCallback((next: PullDraft) => {
-    latest.current = next;
-    setDraft(next);
-    rememberDraft(next);
-  }, []);
-
-  /** Asks the book; a later question makes an earlier answer come to nothing. */
   const question = useCallback(
-    async (asked: PullDraft, aim: PullGoal, { aloud }: { aloud: boolean }) => {
-      const mine = ++turn.current;
-      const replyTo = questionOf(asked, aim);
-      const next = asked.replyTo === replyTo ? asked : { ...asked, reply: undefined, repliedAt: undefined, replyTo };
+    (next: PullDraft, aim: PullGoal, how: { aloud: boolean }) => {
       setDone(undefined);
       setView('bench');
-      setProblem(undefined);
-      setAsking(true);
-      keep(next);
-      const answered = await askPull(next, aim);
-      if (mine !== turn.current) return;
-      setAsking(false);
-      if (answered === 'unreached' || !answered.ok) {
-        giveFeedback('error');
-        setFresh(false);
-        setProblem(answered === 'unreached' ? UNREACHED : answered.problem);
-        return;
-      }
-      const { reply } = answered;
-      setFresh(aloud);
-      keep({ ...latest.current, reply, repliedAt: Date.now() });
-      if (!aloud) return;
-      if (reply.kind === 'container' || reply.kind === 'piece') giveFeedback(reply.verdict.word);
-      else if (reply.kind === 'nothing') giveFeedback('error');
+      return ask(next, aim, how);
     },
-    [keep],
+    [ask],
   );
 
   // biome-ignore lint/correctness/useExhaustiveDependencies: once, when the page opens; what the device kept is then in this component's hands
@@ -142,7 +95,7 @@ export function PullBench({ jobs, today, units, dateOrder, start }: PullBenchPro
       const code = { text: read.text, symbology: read.symbology };
       void question({ ...EMPTY_DRAFT, code, day }, goal, { aloud: true });
     },
-    [goal, question],
+    [goal, question, latest],
   );
   useScanHandler(scan, { enabled: ready && goal !== undefined });
 
@@ -168,12 +121,9 @@ export function PullBench({ jobs, today, units, dateOrder, start }: PullBenchPro
 
   const day = draft.day ?? goal?.day ?? today;
   const scanNext = () => {
-    turn.current += 1;
-    setAsking(false);
-    setProblem(undefined);
     setDone(undefined);
     setView('bench');
-    keep(EMPTY_DRAFT);
+    drop();
   };
   const bench: Bench | undefined = goal && {
     goal,
@@ -198,7 +148,10 @@ export function PullBench({ jobs, today, units, dateOrder, start }: PullBenchPro
     rememberGoal(aim);
     setNotice(undefined);
     setView('bench');
-    if (draft.code) void question({ ...draft, day: undefined, asked: undefined, step: 'answer' }, aim, { aloud: true });
+    setDone(undefined);
+    const other = { day: undefined, asked: undefined, pairedLabel: undefined, step: 'answer' as const };
+    if (draft.code) void question({ ...draft, ...other }, aim, { aloud: true });
+    else keep({ ...draft, ...other });
   };
 
   const context = goal ? (
@@ -239,7 +192,15 @@ export function PullBench({ jobs, today, units, dateOrder, start }: PullBenchPro
             }}
           />
         ) : done ? (
-          <PullDone done={done} onNext={bench.turnTo} onScan={scanNext} />
+          <PullDone
+            done={done}
+            onScan={scanNext}
+            onNext={(label, amountText) =>
+              void question({ ...EMPTY_DRAFT, ...before.current, code: { text: label }, amountText }, goal, {
+                aloud: true,
+              })
+            }
+          />
         ) : (
           <BenchStage
             bench={bench}
@@ -250,6 +211,7 @@ export function PullBench({ jobs, today, units, dateOrder, start }: PullBenchPro
             onAgain={() => void question(draft, goal, { aloud: true })}
             onDone={(what) => {
               giveFeedback('read');
+              before.current = { day: latest.current.day, pairedLabel: latest.current.pairedLabel };
               keep(EMPTY_DRAFT);
               setDone(what);
             }}
@@ -263,163 +225,4 @@ export function PullBench({ jobs, today, units, dateOrder, start }: PullBenchPro
       </div>
     </Page>
   );
-}
-
-type BenchStageProps = {
-  bench: Bench;
-  asking: boolean;
-  problem?: Problem;
-  fresh: boolean;
-  onScan: (scan: Scan) => void;
-  onAgain: () => void;
-  onDone: (done: Done) => void;
-  onChanged: (problem: Problem) => void;
-};
-
-function BenchStage({ bench, asking, problem, fresh, onScan, onAgain, onDone, onChanged }: BenchStageProps) {
-  const { draft, goal, today, units } = bench;
-  const { code, reply, step } = draft;
-  if (!code) {
-    return (
-      <div className={styles.stage}>
-        <div className={styles.narrow}>
-          <Scanner prompt="Scan the tin you want to use." onScan={onScan} />
-          <div className={styles.quietRow}>
-            <p>
-              For {sayGoal(goal)}, used {bench.day === today ? 'today' : `on ${sayDay(bench.day, today)}`}.
-            </p>
-            <button type="button" className={styles.quiet} onClick={bench.changeDay}>
-              Another day
-            </button>
-          </div>
-        </div>
-      </div>
-    );
-  }
-  const stale = problem?.code === 'unreached';
-  const trouble = problem ? <PlainError happened={problem.what} kept={problem.kept} toDo={problem.todo} /> : null;
-  if (!reply) {
-    return (
-      <div className={styles.stage}>
-        <div className={styles.narrow}>
-          {asking ? (
-            <p role="status" className={styles.question}>
-              Looking it up…
-            </p>
-          ) : null}
-          <p className={styles.looking}>{showCode(code.text)}</p>
-          {trouble}
-        </div>
-        <KeyBar>
-          {asking ? null : <Key onClick={onAgain}>Ask again</Key>}
-          <Key variant="ghost" onClick={bench.scanNext}>
-            Scan another
-          </Key>
-        </KeyBar>
-      </div>
-    );
-  }
-  const above = (
-    <>
-      {trouble}
-      {stale && draft.repliedAt ? (
-        <p className={styles.stale} role="status">
-          Not fresh: this is what the book said {sayMoment(draft.repliedAt)}. It may have changed since.
-        </p>
-      ) : null}
-    </>
-  );
-  if (reply.kind === 'nothing') {
-    return (
-      <div className={styles.stage}>
-        <div className={styles.narrow}>
-          {above}
-          <h2 className={styles.question}>{reply.what}</h2>
-          <p>{reply.todo}</p>
-          <p className={styles.looking}>{showCode(code.text)}</p>
-        </div>
-        <KeyBar>
-          <Key onClick={bench.scanNext}>Scan another</Key>
-          {reply.teach ? (
-            <LinkKey variant="ghost" href={scanPath({ ...code, source: 'typed' })}>
-              Say what this code is
-            </LinkKey>
-          ) : null}
-        </KeyBar>
-      </div>
-    );
-  }
-  if (reply.kind === 'choose') {
-    return (
-      <>
-        {above}
-        <ChooseContainer bench={bench} reply={reply} />
-      </>
-    );
-  }
-  if (reply.kind === 'piece') {
-    return (
-      <>
-        {above}
-        <PieceAnswer
-          bench={bench}
-          reply={reply}
-          fresh={fresh}
-          stale={stale}
-          onAskAgain={onAgain}
-          onGiven={(given, act) => onDone(sayGiven(given, act, reply))}
-        />
-      </>
-    );
-  }
-  if (step === 'answer' || stale) {
-    return (
-      <>
-        {above}
-        <ContainerAnswer
-          key={`${reply.line.label} ${draft.repliedAt}`}
-          bench={bench}
-          answer={reply}
-          fresh={fresh}
-          stale={stale}
-          onAskAgain={onAgain}
-        />
-      </>
-    );
-  }
-  return (
-    <>
-      {above}
-      {step === 'mixed' ? <MixedWith bench={bench} answer={reply} /> : null}
-      {step === 'pour' ? <OverridePour bench={bench} answer={reply} /> : null}
-      {step === 'reason' ? <OverrideReason bench={bench} answer={reply} /> : null}
-      {step === 'amount' ? (
-        <AmountStep
-          bench={bench}
-          answer={reply}
-          onChanged={onChanged}
-          onPulled={(pulled, asked) => onDone(sayPulled(pulled, asked, reply, goal, units))}
-        />
-      ) : null}
-    </>
-  );
-}
-
-function goalNow(
-  start: PullStart,
-  jobs: readonly JobLine[],
-  kept: PullGoal | undefined,
-): { goal?: PullGoal; notice?: string } {
-  const wanted = start.jobId ?? kept?.jobId;
-  if (wanted === undefined) return { goal: kept };
-  const job = jobs.find((one) => one.id === wanted);
-  if (job) return { goal: goalOfJob(job) };
-  const name = kept?.jobId === wanted ? kept.name : 'That job';
-  return { notice: `${name} is not open any more. Choose what this is for.` };
-}
-
-function sayMoment(milliseconds: number): string {
-  const at = new Date(milliseconds);
-  const time = at.toLocaleTimeString('en-GB', { hour: '2-digit', minute: '2-digit' });
-  return `at ${time} on ${at.toLocaleDateString('en-GB', { day: 'numeric', month: 'short' })}`;
 }

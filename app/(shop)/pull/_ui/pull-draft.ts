@@ -3,7 +3,7 @@ import { recall, remember } from '@/app/_ui/scanner/device-memory';
 import type { PullGoal } from '@/app/(shop)/pull/_ui/pull-goal';
 import type { CalendarDate } from '@/shared/calendar/calendar-date';
 
-export type PullStep = 'answer' | 'amount' | 'pour' | 'reason' | 'mixed';
+type PullStep = 'answer' | 'amount' | 'pour' | 'reason' | 'mixed';
 
 /** A pull that is not finished: everything somebody scanned, chose or typed for it. It outlives a reload and a dead phone. */
 export type PullDraft = {

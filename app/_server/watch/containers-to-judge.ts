@@ -1,5 +1,8 @@
 import { type ContainerLine, containerLine, type JudgeableRow, policySelect } from '@/app/_server/stock/judgeable';
+import { SOON_DAYS } from '@/app/_server/watch/watch-list';
 import type { OpenBook } from '@/prisma/open-book';
+import { addDays } from '@/shared/calendar/add-days';
+import type { CalendarDate } from '@/shared/calendar/calendar-date';
 
 /** A container in the shop, ready for the judge, and when it was last moved, milliseconds. */
 export type InShop = { line: ContainerLine; movedAt: number };
@@ -38,13 +41,18 @@ type FlatRow = Record<
 >;
 
 /**
- * Every container with something left in it. One flat read instead of the usual nested one, because it goes over the
- * whole shop: 10,000 containers in a fraction of the time. Plain SQL of both databases.
+ * The containers in the shop that may need somebody: all but those that surely do not, so that a shop of 10,000 is looked
+ * through at once. Left out is only what is sealed, free, never inspected, with nothing seen in it, and with a confirmed
+ * printed date past every care window and no maker's life beside it that could end sooner. One flat read instead of the
+ * usual nested one; plain SQL of both databases, written so that no missing value can leave a container out.
  */
-export async function containersInShop(book: OpenBook): Promise<InShop[]> {
-  const [rows, products, inspections] = await Promise.all([
+export async function containersToJudge(book: OpenBook, today: CalendarDate): Promise<InShop[]> {
+  const products = await book.read.product.findMany({ select: policySelect });
+  const widest = products.reduce((most, { careWindowDays }) => Math.max(most, careWindowDays), SOON_DAYS);
+  const horizon = addDays(today, widest);
+  const [rows, inspections] = await Promise.all([
     book.read.$queryRaw<FlatRow[]>`
-      SELECT c."stockId", c."size", c."openedLifeCount", c."openedLifeUnit", c."receivedOn", c."productId", c."lotId", c."lotId",
+      SELECT c."stockId", c."size", c."openedLifeCount", c."openedLifeUnit", c."receivedOn", c."productId", c."lotId",
         s."label", s."quantity", s."condition", s."hold", s."opened",
         p."name" AS "placeName", p."label" AS "placeLabel", up."name" AS "placeInside",
         l."code" AS "lotCode", ls."hold" AS "lotHold",
@@ -54,13 +62,21 @@ export async function containersInShop(book: OpenBook): Promise<InShop[]> {
       JOIN "Stock" s ON s."id" = c."stockId"
       JOIN "Lot" l ON l."stockId" = c."lotId"
       JOIN "Stock" ls ON ls."id" = c."lotId"
+      JOIN "Product" pr ON pr."id" = c."productId"
       LEFT JOIN "Place" p ON p."id" = s."placeId"
       LEFT JOIN "Place" up ON up."id" = p."parentId"
       LEFT JOIN "Movement" m ON m."id" = s."lastMovementId"
       LEFT JOIN "Entry" e ON e."id" = m."entryId"
-      WHERE s."quantity" > 0
+      WHERE s."quantity" > 0 AND (
+        s."hold" <> 'free' OR ls."hold" <> 'free' OR s."condition" <> '' OR s."opened" IS NOT NULL
+        OR (l."bestBefore" IS NULL AND l."useBy" IS NULL)
+        OR (l."bestBefore" IS NOT NULL AND (l."bestBefore" <= ${horizon} OR NOT l."bestConfirmed"))
+        OR (l."useBy" IS NOT NULL AND (l."useBy" <= ${horizon} OR NOT l."useConfirmed"))
+        OR (l."madeOn" IS NOT NULL AND (l."madeOn" > ${today}
+          OR (pr."statedLifeCount" IS NOT NULL AND pr."statedLifeBasis" <> 'house-default')))
+        OR EXISTS (SELECT 1 FROM "Inspection" i WHERE i."lotId" = c."lotId")
+      )
       ORDER BY c."stockId"`,
-    book.read.product.findMany({ select: policySelect }),
     book.read.inspection.findMany({
       select: { id: true, lotId: true, madeOn: true, passed: true, validUntil: true, kind: true, containerId: true },
     }),

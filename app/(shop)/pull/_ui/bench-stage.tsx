@@ -1,0 +1,169 @@
+'use client';
+
+import { Key, KeyBar, LinkKey } from '@/app/_ui/keys';
+import { PlainError } from '@/app/_ui/plain-error';
+import type { Scan } from '@/app/_ui/scanner/scan';
+import { scanPath } from '@/app/_ui/scanner/scan-provider';
+import { Scanner } from '@/app/_ui/scanner/scanner';
+import { showCode } from '@/app/_ui/scanner/show-code';
+import { AmountStep } from '@/app/(shop)/pull/_ui/amount-step';
+import type { Bench } from '@/app/(shop)/pull/_ui/bench';
+import { ChooseContainer } from '@/app/(shop)/pull/_ui/choose-container';
+import { ContainerAnswer } from '@/app/(shop)/pull/_ui/container-answer';
+import { sayDay } from '@/app/(shop)/pull/_ui/for-what';
+import { MixedWith } from '@/app/(shop)/pull/_ui/mixed-with';
+import { OverridePour } from '@/app/(shop)/pull/_ui/override-pour';
+import { OverrideReason } from '@/app/(shop)/pull/_ui/override-reason';
+import { PieceAnswer } from '@/app/(shop)/pull/_ui/piece-answer';
+import styles from '@/app/(shop)/pull/_ui/pull.module.css';
+import type { Done } from '@/app/(shop)/pull/_ui/pull-done';
+import { sayGoal } from '@/app/(shop)/pull/_ui/pull-goal';
+import { sayGiven, sayPulled } from '@/app/(shop)/pull/_ui/say-done';
+import type { Problem } from '@/shared/result/answer';
+
+export type BenchStageProps = {
+  bench: Bench;
+  asking: boolean;
+  problem?: Problem;
+  fresh: boolean;
+  onScan: (scan: Scan) => void;
+  onAgain: () => void;
+  onDone: (done: Done) => void;
+  onChanged: (problem: Problem) => void;
+};
+
+/** The one thing that stands on the bench: the scanner, the answer, or a step on the way to taking it. */
+export function BenchStage({ bench, asking, problem, fresh, onScan, onAgain, onDone, onChanged }: BenchStageProps) {
+  const { draft, goal, today, units } = bench;
+  const { code, reply, step } = draft;
+  if (!code) {
+    return (
+      <div className={styles.stage}>
+        <div className={styles.narrow}>
+          <Scanner prompt="Scan the tin you want to use." onScan={onScan} />
+          <div className={styles.quietRow}>
+            <p>
+              For {sayGoal(goal)}, used {bench.day === today ? 'today' : `on ${sayDay(bench.day, today)}`}.
+            </p>
+            <button type="button" className={styles.quiet} onClick={bench.changeDay}>
+              Another day
+            </button>
+          </div>
+        </div>
+      </div>
+    );
+  }
+  const stale = problem?.code === 'unreached';
+  const trouble = problem ? <PlainError happened={problem.what} kept={problem.kept} toDo={problem.todo} /> : null;
+  if (!reply) {
+    return (
+      <div className={styles.stage}>
+        <div className={styles.narrow}>
+          {asking ? (
+            <p role="status" className={styles.question}>
+              Looking it up…
+            </p>
+          ) : null}
+          <p className={styles.looking}>{showCode(code.text)}</p>
+          {trouble}
+        </div>
+        <KeyBar>
+          {asking ? null : <Key onClick={onAgain}>Ask again</Key>}
+          <Key variant="ghost" onClick={bench.scanNext}>
+            Scan another
+          </Key>
+        </KeyBar>
+      </div>
+    );
+  }
+  const above = (
+    <>
+      {trouble}
+      {stale && draft.repliedAt ? (
+        <p className={styles.stale} role="status">
+          Not fresh: this is what the book said {sayMoment(draft.repliedAt)}. It may have changed since.
+        </p>
+      ) : null}
+    </>
+  );
+  if (reply.kind === 'nothing') {
+    return (
+      <div className={styles.stage}>
+        <div className={styles.narrow}>
+          {above}
+          <h2 className={styles.question}>{reply.what}</h2>
+          <p>{reply.todo}</p>
+          <p className={styles.looking}>{showCode(code.text)}</p>
+        </div>
+        <KeyBar>
+          <Key onClick={bench.scanNext}>Scan another</Key>
+          {reply.teach ? (
+            <LinkKey variant="ghost" href={scanPath({ ...code, source: 'typed' })}>
+              Say what this code is
+            </LinkKey>
+          ) : null}
+        </KeyBar>
+      </div>
+    );
+  }
+  if (reply.kind === 'choose') {
+    return (
+      <>
+        {above}
+        <ChooseContainer bench={bench} reply={reply} />
+      </>
+    );
+  }
+  if (reply.kind === 'piece') {
+    return (
+      <>
+        {above}
+        <PieceAnswer
+          bench={bench}
+          reply={reply}
+          fresh={fresh}
+          stale={stale}
+          onAskAgain={onAgain}
+          onGiven={(given, act) => onDone(sayGiven(given, act, reply))}
+        />
+      </>
+    );
+  }
+  if (step === 'answer' || stale) {
+    return (
+      <>
+        {above}
+        <ContainerAnswer
+          key={`${reply.line.label} ${draft.repliedAt}`}
+          bench={bench}
+          answer={reply}
+          fresh={fresh}
+          stale={stale}
+          onAskAgain={onAgain}
+        />
+      </>
+    );
+  }
+  return (
+    <>
+      {above}
+      {step === 'mixed' ? <MixedWith bench={bench} answer={reply} /> : null}
+      {step === 'pour' ? <OverridePour bench={bench} answer={reply} /> : null}
+      {step === 'reason' ? <OverrideReason bench={bench} answer={reply} /> : null}
+      {step === 'amount' ? (
+        <AmountStep
+          bench={bench}
+          answer={reply}
+          onChanged={onChanged}
+          onPulled={(pulled, asked) => onDone(sayPulled(pulled, asked, reply, goal, units))}
+        />
+      ) : null}
+    </>
+  );
+}
+
+function sayMoment(milliseconds: number): string {
+  const at = new Date(milliseconds);
+  const time = at.toLocaleTimeString('en-GB', { hour: '2-digit', minute: '2-digit' });
+  return `at ${time} on ${at.toLocaleDateString('en-GB', { day: 'numeric', month: 'short' })}`;
+}
