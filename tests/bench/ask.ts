@@ -7,7 +7,7 @@ export type Told = { ms: number; json: Record<string, unknown> };
 
 const agent = new http.Agent({ keepAlive: true, maxSockets: 1 });
 
-/** Asks over one kept connection and answers how long it took to the last byte. Throws on anything but a good answer. */
+/** Asks over a connection kept to each server and answers how long it took to the last byte. Throws on anything but a good answer. */
 export function ask(origin: string, { path, body }: Question): Promise<Told> {
   const url = new URL(path, origin);
   const text = body === undefined ? undefined : JSON.stringify(body);

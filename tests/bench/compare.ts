@@ -8,29 +8,38 @@ export type Compared = { ours: Times; bare: Times; ratio: number };
 /** A question to the app, and the bare question that asks for the same, which may depend on what the app answered. */
 export type Pair = { ours: Question; bare: (told: Told) => Question };
 
+/** A server on one size of book, and what to ask of it. */
+export type Side = { origin: string; pairs: readonly Pair[] };
+
+/** A small question that is not counted: a server left alone for a moment answers its next question late. */
+const WAKE: Question = { path: '/api/bench/bare/on-hand?q=zzzz' };
+
 /**
- * Asks the app and then the bare route, pair by pair, never two at once, so that whatever else the machine does touches
- * both alike; what the app has just read is warm for the bare route, never the other way round. The first `warmUp` pairs
- * are not counted.
+ * Asks every server in turn, the app and then the bare route, pair by pair, never two at once, so that whatever else the
+ * machine does touches all alike; what the app has just read is warm for the bare route, never the other way round. The
+ * first `warmUp` rounds are not counted.
  */
 export async function compare(
-  origin: string,
-  pairs: readonly Pair[],
+  sides: readonly Side[],
   { count, warmUp }: { count: number; warmUp: number },
-): Promise<Compared> {
-  const ours: number[] = [];
-  const bare: number[] = [];
+): Promise<Compared[]> {
+  const taken = sides.map(() => ({ ours: [] as number[], bare: [] as number[] }));
   for (let nr = 0; nr < warmUp + count; nr += 1) {
-    const pair = pairs[nr % pairs.length];
-    if (!pair) throw new Error('There is nothing to ask.');
-    const told = await ask(origin, pair.ours);
-    const bareTold = await ask(origin, pair.bare(told));
-    if (nr < warmUp) continue;
-    ours.push(told.ms);
-    bare.push(bareTold.ms);
+    for (const [at, { origin, pairs }] of sides.entries()) {
+      const pair = pairs[nr % pairs.length];
+      if (!pair) throw new Error('There is nothing to ask.');
+      await ask(origin, WAKE);
+      const told = await ask(origin, pair.ours);
+      const bareTold = await ask(origin, pair.bare(told));
+      if (nr < warmUp) continue;
+      taken[at]?.ours.push(told.ms);
+      taken[at]?.bare.push(bareTold.ms);
+    }
   }
-  const times = { ours: timesOf(ours), bare: timesOf(bare) };
-  return { ...times, ratio: times.ours.median / times.bare.median };
+  return taken.map((each) => {
+    const times = { ours: timesOf(each.ours), bare: timesOf(each.bare) };
+    return { ...times, ratio: times.ours.median / times.bare.median };
+  });
 }
 
 function timesOf(all: number[]): Times {

@@ -11,12 +11,12 @@ import { bookFiles } from '@/prisma/book-files';
 import { openBook } from '@/prisma/open-book';
 import { dateIn } from '@/shared/calendar/date-in';
 import { build, generate, run } from '../../scripts/steps.mjs';
-import { serve } from '../support/serve';
+import { type Served, serve } from '../support/serve';
 import { hangUp } from './ask';
-import { writeBigBook } from './big-book';
-import { type Compared, compare } from './compare';
-import { firstLoads } from './first-load';
-import { questionsFor } from './questions';
+import { type BigBook, writeBigBook } from './big-book';
+import { compare, type Pair } from './compare';
+import { type FirstLoad, firstLoads } from './first-load';
+import { type Questions, questionsFor } from './questions';
 import { type Goal, printGoals, printSizes, type SizeFigures } from './tables';
 
 const quick = process.argv.includes('--quick');
@@ -24,6 +24,7 @@ const SIZES = quick ? [500, 2_000, 10_000] : [1_000, 10_000, 100_000];
 const COUNT = quick ? 120 : 400;
 const WARM_UP = quick ? 40 : 100;
 const MOST_SCRIPT = 200_000;
+const NONE: Questions = { verdict: [], searches: {}, weigh: [] };
 
 const today = dateIn('Europe/London', new Date());
 console.log(
@@ -32,17 +33,26 @@ console.log(
 await generate();
 await build();
 
+type Shop = { folder: string; size: string; made: BigBook; served: Served };
+const shops: Shop[] = [];
 const figures: SizeFigures[] = [];
-let loads: Awaited<ReturnType<typeof firstLoads>> | undefined;
-for (const containers of SIZES) {
-  const folder = fs.mkdtempSync(path.join(os.tmpdir(), 'flitchbook-bench-'));
-  try {
-    figures.push(await measure(folder, containers));
-  } finally {
-    fs.rmSync(folder, { recursive: true, force: true });
-  }
+let loads: FirstLoad[] = [];
+try {
+  for (const containers of SIZES) shops.push(await openShop(containers));
+  await measure();
+  loads = await firstLoads(shops[0]?.served.url ?? '');
+} finally {
+  hangUp();
+  for (const { served } of shops) await served.stop();
 }
+for (const { folder, made } of shops) if (made.containers <= 10_000) await prove(bookFiles(folder));
+for (const { folder } of shops) fs.rmSync(folder, { recursive: true, force: true });
 printSizes(figures);
+for (const { page, named, gzip } of loads) {
+  console.log(
+    `\n${page}: ${kB(named)} of script are named by the page, ${kB(gzip - named)} fetched ahead once it is there`,
+  );
+}
 printGoals(goals());
 if (process.argv.includes('--no-decoders') === false) {
   console.log('\nDecoders');
@@ -52,28 +62,33 @@ if (process.argv.includes('--no-decoders') === false) {
 }
 process.exit(0);
 
-async function measure(folder: string, containers: number): Promise<SizeFigures> {
-  const files = bookFiles(folder);
+async function openShop(containers: number): Promise<Shop> {
+  const folder = fs.mkdtempSync(path.join(os.tmpdir(), 'flitchbook-bench-'));
   const begun = performance.now();
-  const made = await writeBigBook(files, { containers, movements: containers * 10 }, today);
+  const made = await writeBigBook(bookFiles(folder), { containers, movements: containers * 10 }, today);
   const size = `${made.containers.toLocaleString('en')} / ${made.movements.toLocaleString('en')}`;
-  console.log(`\nA book of ${size} (containers / movements), written in ${seconds(begun)}`);
+  console.log(`A book of ${size} (containers / movements), written in ${seconds(begun)}`);
   const served = await serve({ FLITCHBOOK_DATA: folder, FLITCHBOOK_BENCH: '1' });
-  const asked = questionsFor(made, today);
-  const compared: Record<string, Compared> = {};
-  try {
-    compared['verdict for a scan'] = await compare(served.url, asked.verdict, { count: COUNT, warmUp: WARM_UP });
-    for (const [name, pairs] of Object.entries(asked.searches)) {
-      compared[`search: ${name}`] = await compare(served.url, pairs, { count: COUNT / 4, warmUp: WARM_UP / 4 });
-    }
-    compared['posting a movement'] = await compare(served.url, asked.weigh, { count: COUNT, warmUp: WARM_UP });
-    hangUp();
-    loads ??= await firstLoads(served.url);
-  } finally {
-    await served.stop();
+  figures.push({ size, compared: {} });
+  return { folder, size, made, served };
+}
+
+/** Every question of every size of book in turn, so that the sizes compare as well as the two sides do. */
+async function measure(): Promise<void> {
+  const asked = shops.map(({ made }) => questionsFor(made, today));
+  const ask = async (name: string, part: number, pairsOf: (questions: Questions) => Pair[]) => {
+    const sides = shops.map(({ served }, at) => ({
+      origin: served.url,
+      pairs: pairsOf(asked[at] ?? asked[0] ?? NONE),
+    }));
+    const all = await compare(sides, { count: COUNT * part, warmUp: WARM_UP * part });
+    for (const [at, compared] of all.entries()) Object.assign(figures[at]?.compared ?? {}, { [name]: compared });
+  };
+  await ask('verdict for a scan', 1, ({ verdict }) => verdict);
+  for (const name of Object.keys(asked[0]?.searches ?? {})) {
+    await ask(`search: ${name}`, 1 / 4, ({ searches }) => searches[name] ?? []);
   }
-  if (containers <= 10_000) await prove(files);
-  return { size, compared };
+  await ask('posting a movement', 1, ({ weigh }) => weigh);
 }
 
 /** What was written by the bench, and by both sides during it, is a book in which every rule holds. */
@@ -96,7 +111,7 @@ function goals(): Goal[] {
     all.push({ what: `${name}: p95`, goal: 30, measured: at.ours.p95, unit: ' ms' });
     all.push({ what: `${name}: growth, smallest to largest book`, goal: 1.5, measured: growth, unit: '×' });
   }
-  for (const load of loads ?? []) {
+  for (const load of loads) {
     all.push({
       what: `${load.page}: first script, gzip`,
       goal: MOST_SCRIPT / 1000,
@@ -111,6 +126,10 @@ function goals(): Goal[] {
     });
   }
   return all;
+}
+
+function kB(bytes: number): string {
+  return `${(bytes / 1000).toFixed(1)} kB`;
 }
 
 function seconds(since: number): string {

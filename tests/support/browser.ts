@@ -60,3 +60,13 @@ export async function wedge(page: Page, text: string): Promise<void> {
   }
   await page.keyboard.press('Enter');
 }
+
+/** Keeps a picture of the page beside the test's output when something went wrong in it, and lets the failure through. */
+export async function picturedOnFailure<T>(page: Page, name: string, work: () => Promise<T>): Promise<T> {
+  try {
+    return await work();
+  } catch (error) {
+    await page.screenshot({ path: `test-output/${name}.png`, fullPage: true }).catch(() => undefined);
+    throw error;
+  }
+}

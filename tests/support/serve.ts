@@ -8,12 +8,12 @@ const root = path.resolve(import.meta.dirname, '../..');
 
 export type Served = { url: string; folder: string; stop: () => Promise<void> };
 
-/** Starts the built app on a free loopback port with a book of its own in a temporary folder. */
-export async function serve(env: Record<string, string> = {}): Promise<Served> {
+/** Starts the built app on a free loopback port with a book of its own in a temporary folder, made by the script. */
+export async function serve(env: Record<string, string> = {}, prepare = 'scripts/migrate.ts'): Promise<Served> {
   if (!fs.existsSync(path.join(root, '.next/BUILD_ID'))) throw new Error('There is no build to test: run npm test.');
   const folder = fs.mkdtempSync(path.join(os.tmpdir(), 'flitchbook-served-'));
   const port = await freePort();
-  await runToEnd(['node_modules/.bin/tsx', 'scripts/migrate.ts'], { ...env, FLITCHBOOK_DATA: folder });
+  await runToEnd(['node_modules/.bin/tsx', prepare], { ...env, FLITCHBOOK_DATA: folder });
   const child = spawn(
     process.execPath,
     ['node_modules/next/dist/bin/next', 'start', '-H', '127.0.0.1', '-p', String(port)],
@@ -40,6 +40,11 @@ export async function serve(env: Record<string, string> = {}): Promise<Served> {
   };
 }
 
+/** What `npm run prove` says of the book that is served; throws when a rule does not hold. */
+export function proved(served: Served): Promise<string> {
+  return runToEnd(['node_modules/.bin/tsx', 'scripts/prove.ts'], { FLITCHBOOK_DATA: served.folder });
+}
+
 function freePort(): Promise<number> {
   return new Promise((resolve, reject) => {
     const probe = net.createServer();
@@ -53,11 +58,19 @@ function freePort(): Promise<number> {
   });
 }
 
-function runToEnd([command = '', ...args]: string[], env: Record<string, string>): Promise<void> {
+function runToEnd([command = '', ...args]: string[], env: Record<string, string>): Promise<string> {
   return new Promise((resolve, reject) => {
-    const child = spawn(command, args, { cwd: root, env: { ...process.env, ...env }, stdio: 'inherit' });
+    const child = spawn(command, args, {
+      cwd: root,
+      env: { ...process.env, ...env },
+      stdio: ['ignore', 'pipe', 'pipe'],
+    });
+    let said = '';
+    for (const stream of [child.stdout, child.stderr]) stream?.on('data', (chunk) => (said += chunk));
     child.on('error', reject);
-    child.on('close', (code) => (code === 0 ? resolve() : reject(new Error(`${args.join(' ')} ended with ${code}`))));
+    child.on('close', (code) =>
+      code === 0 ? resolve(said) : reject(new Error(`${args.join(' ')} ended with ${code}: ${said}`)),
+    );
   });
 }
 

@@ -32,7 +32,8 @@ const ids = (kind: string) => `SELECT value FROM json_each(@ids, '$.${kind}')`;
 /** The containers of `@ids` (ids by kind, JSON) with something left, the first page by product, and how many in all. */
 const PAGE = `WITH hit(id) AS (
     SELECT stockId FROM Container WHERE productId IN (${ids('product')})
-    UNION ALL SELECT stockId FROM Container WHERE lotId IN (${ids('lot')}) AND productId NOT IN (${ids('product')})
+    UNION ALL SELECT stockId FROM Container WHERE lotId IN
+      (SELECT stockId FROM Lot WHERE stockId IN (${ids('lot')}) AND productId NOT IN (${ids('product')}))
     UNION ALL SELECT stockId FROM Container WHERE stockId IN (${ids('container')}) AND lotId NOT IN (${ids('lot')})
       AND productId NOT IN (${ids('product')})
     UNION ALL SELECT t.id FROM Stock t JOIN Container ON stockId = t.id WHERE t.kind = 'container'

@@ -53,7 +53,11 @@ function hitsOf({ containers, lot, product, place }: Found): Hits | undefined {
   const [labelled, lots, products, places] = [containers, lot, product, place].map(listOf);
   const conditions = [
     [product, Prisma.sql`c."productId" IN (${products})`],
-    [lot, Prisma.sql`c."lotId" IN (${lots})`],
+    // The lots of a product that is found itself are left out by product, before their containers are looked at.
+    [
+      lot,
+      Prisma.sql`c."lotId" IN (SELECT "stockId" FROM "Lot" WHERE "stockId" IN (${lots}) AND NOT "productId" IN (${products}))`,
+    ],
     [containers, Prisma.sql`c."stockId" IN (${labelled})`],
   ] as const;
   const taken = conditions.flatMap(([ids, condition]) => (ids.length ? [condition] : []));

@@ -1,4 +1,4 @@
-import { readBook } from '@/app/_server/book/read-book';
+import { type BookHead, readBook } from '@/app/_server/book/read-book';
 import { type JobLine, loadJob } from '@/app/_server/jobs/read-jobs';
 import type { Ask } from '@/app/_server/pull/ask';
 import { judgeAsk } from '@/app/_server/pull/judge-ask';
@@ -37,8 +37,14 @@ export type PullAnswer = {
 };
 
 /** The full answer for a container on a job and a day: verdict, reasons, what to take instead. Writes nothing. */
-export async function answerPull(book: OpenBook, ask: Ask, now: Date): Promise<Result<PullAnswer, Refusal>> {
-  const head = await readBook(book, now);
+export async function answerPull(
+  book: OpenBook,
+  ask: Ask,
+  now: Date,
+  /** The title page, where it was read for the same question before. */
+  known?: BookHead,
+): Promise<Result<PullAnswer, Refusal>> {
+  const head = known ?? (await readBook(book, now));
   if (!head) return err({ code: 'no-book-yet' });
   const [line, job] = await Promise.all([
     loadContainer(book.read, ask.label),

@@ -47,7 +47,7 @@ export async function scanToPull(
   const meaning = await lookUpScan(book, scan, head.today);
   if ('stockId' in meaning) {
     if (meaning.kind === 'piece') return pieceReply(book, meaning.label, ask.jobId, head.today);
-    const answer = await answerPull(book, { ...ask, label: meaning.label }, now);
+    const answer = await answerPull(book, { ...ask, label: meaning.label }, now, head);
     return answer.ok ? ok({ kind: 'container', ...answer.value }) : answer;
   }
   if (meaning.kind === 'product') return chooseReply(book, meaning, ask, head.today);

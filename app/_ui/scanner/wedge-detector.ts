@@ -45,6 +45,14 @@ export const WEDGE_IDLE: WedgeState = {
   isRemainder: false,
 };
 
+/**
+ * The state when listening begins, at `now` on the clock of the events. Keys that come right then may be the end of a code
+ * whose beginning went by before the page was ready, and half a code is a wrong code.
+ */
+export function wedgeWaking(now: number): WedgeState {
+  return { ...WEDGE_IDLE, lastAt: now, isRemainder: true };
+}
+
 /** Keys this close together come from a machine. Fast typists keep about 60 ms and more over any four keys. */
 export const FAST_MS = 35;
 /** A radio link may stumble once in eight keys by up to this long. Past it the run is over. */

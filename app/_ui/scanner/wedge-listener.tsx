@@ -6,7 +6,7 @@ import { type FieldMemory, isField, rememberField } from './field-memory';
 import type { ScanHandler } from './scan';
 import styles from './scanner.module.css';
 import { splitAimPrefix } from './split-aim-prefix';
-import { pressWedgeKey, WEDGE_IDLE, type WedgeKey } from './wedge-detector';
+import { pressWedgeKey, type WedgeKey, wedgeWaking } from './wedge-detector';
 
 const BROKEN_WORDS = 'The hand scanner dropped part of that code. Nothing was taken: scan it again.';
 const WORDS_STAY_MS = 8000;
@@ -25,7 +25,7 @@ export function WedgeListener({ onScan }: { onScan: ScanHandler }) {
   });
 
   useEffect(() => {
-    let state = WEDGE_IDLE;
+    let state = wedgeWaking(performance.now());
     let memory: FieldMemory | undefined;
     const swallowed = new Set<string>();
 

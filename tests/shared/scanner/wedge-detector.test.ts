@@ -7,13 +7,14 @@ import {
   WEDGE_IDLE,
   type WedgeDecision,
   type WedgeKey,
+  wedgeWaking,
 } from '@/app/_ui/scanner/wedge-detector';
 
 type Press = Omit<WedgeKey, 'timeStamp' | 'target'> & { gap?: number; target?: WedgeKey['target'] };
 
 /** Presses the keys, 10 ms apart unless told, and gives every decision. */
-function press(keys: readonly Press[], startAt = 1000): WedgeDecision[] {
-  let state = WEDGE_IDLE;
+function press(keys: readonly Press[], startAt = 1000, from = WEDGE_IDLE): WedgeDecision[] {
+  let state = from;
   let now = startAt;
   return keys.map(({ gap = 10, target = 'page', ...key }) => {
     now += gap;
@@ -210,4 +211,13 @@ it('every code of four characters or more that a scanner sends comes through who
       expect(scanned(press([...type(text, gap), { key: 'Enter', gap }]))).toEqual([text]);
     }),
   );
+});
+
+describe('while a page is waking', () => {
+  it('refuses what may be the second half of a code, and takes the next whole one', () => {
+    const waking = wedgeWaking(1000);
+    expect(press([...type('K26-114'), enter], 1000, waking).at(-1)?.kind).toBe('broken');
+    expect(press([{ key: 'K', gap: 300 }, ...type('26-114'), enter], 1000, waking).at(-1)?.kind).toBe('broken');
+    expect(scanned(press([{ key: 'K', gap: 900 }, ...type('26-114'), enter], 1000, waking))).toEqual(['K26-114']);
+  });
 });
