@@ -29,7 +29,8 @@ const config: NextConfig = {
     'bwip-js',
     'sharp',
   ],
-  experimental: { serverActions: { bodySizeLimit: '32mb' } },
+  // Both, because the proxy reads a body before the action does: a photo of 30 MB and the form around it.
+  experimental: { serverActions: { bodySizeLimit: '32mb' }, proxyClientMaxBodySize: '32mb' },
   async headers() {
     return [
       {

@@ -12,7 +12,8 @@ export type WriteTransaction = Parameters<Parameters<PrismaClient['$transaction'
  */
 export type OpenBook = {
   read: PrismaClient;
-  write: <T>(work: (tx: WriteTransaction) => Promise<T>) => Promise<T>;
+  /** `timeout`: how long the work may take, milliseconds, where it is more than one act. */
+  write: <T>(work: (tx: WriteTransaction) => Promise<T>, how?: { timeout?: number }) => Promise<T>;
   close: () => Promise<void>;
 };
 
@@ -34,7 +35,7 @@ export async function openBook(files: BookFiles): Promise<OpenBook> {
   await read.$executeRawUnsafe('PRAGMA query_only = ON');
   return {
     read,
-    write: (work) => writer.$transaction(work, { maxWait: WAIT_MS, timeout: WAIT_MS }),
+    write: (work, how) => writer.$transaction(work, { maxWait: WAIT_MS, timeout: how?.timeout ?? WAIT_MS }),
     close: async () => {
       await read.$disconnect();
       await writer.$disconnect();

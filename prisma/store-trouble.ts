@@ -1,40 +1,66 @@
 import { NewerBookError, NotABookError } from '@/prisma/check-version';
+import { NoBookError } from '@/prisma/require-book';
 
 /** What kind of trouble the store is in. */
-export type StoreTrouble = 'disk-full' | 'locked' | 'newer-book' | 'not-a-book' | 'no-permission' | 'unknown';
+export type StoreTrouble =
+  | 'disk-full'
+  | 'locked'
+  | 'took-too-long'
+  | 'newer-book'
+  | 'older-book'
+  | 'no-book'
+  | 'not-a-book'
+  | 'no-permission'
+  | 'unknown';
+
+const WORDS: Record<StoreTrouble, string> = {
+  'disk-full':
+    'The disk is full. Nothing was half-written: the book stands as it was before. Free some space and do it again.',
+  locked:
+    'Another program is holding the book. Nothing was half-written. Close the other program (a backup, a second server) and do it again.',
+  'took-too-long':
+    'That took longer than the book may be held for one act. Nothing was half-written: the book stands as it was before. Do it again when the computer has less to do.',
+  'newer-book':
+    'This book was written by a newer version of Flitchbook. Nothing was changed. Bring this copy of the program up to date, or open an older copy of the book.',
+  'older-book':
+    'This book was written by an older version of Flitchbook. Nothing was changed. Bring it up to date first with npm run migrate; a copy of it is kept.',
+  'no-book':
+    'There is no book in that folder. Nothing was changed. Check FLITCHBOOK_DATA, or begin a book with npm start.',
+  'not-a-book':
+    'The database file is not a Flitchbook, or is damaged. Nothing was changed. Put a backup in its place, or move the file away to begin a new book.',
+  'no-permission':
+    'The book cannot be opened: the program may not read or write its folder. Nothing was changed. Check FLITCHBOOK_DATA and the rights on that folder.',
+  unknown: 'The book could not be opened or written.',
+};
 
 /** Finds the kind of trouble behind an error of the store, however deep Prisma or the driver wrapped it. */
 export function storeTroubleOf(error: unknown): StoreTrouble {
   for (const text of textsOf(error)) {
     if (text.includes('SQLITE_FULL') || text.includes('disk is full') || text.includes('ENOSPC')) return 'disk-full';
-    if (/SQLITE_BUSY|SQLITE_LOCKED|database is locked|SocketTimeout|P1008|P2028/.test(text)) return 'locked';
+    // P2028 is said both of a writer that waited in vain for the pen and of one that held it for too long.
+    if (/expired transaction|Transaction already closed/.test(text)) return 'took-too-long';
+    if (/SQLITE_BUSY|SQLITE_LOCKED|database is locked|SocketTimeout|P1008|Unable to start a transaction/.test(text))
+      return 'locked';
     if (text.includes('SQLITE_NOTADB') || text.includes('not a database') || text.includes('SQLITE_CORRUPT'))
       return 'not-a-book';
     if (/EACCES|EPERM|EROFS|SQLITE_READONLY|SQLITE_CANTOPEN|unable to open database/.test(text)) return 'no-permission';
   }
+  if (error instanceof NoBookError) return error.migrationsMissing ? 'older-book' : 'no-book';
   if (error instanceof NotABookError) return 'not-a-book';
   return error instanceof NewerBookError ? 'newer-book' : 'unknown';
 }
 
+/** Whether a code is one of the kinds of trouble. */
+export function isStoreTrouble(code: string): code is StoreTrouble {
+  return Object.hasOwn(WORDS, code);
+}
+
 /** The trouble in plain words: what happened, what was kept, what to do. */
 export function sayStoreTrouble(error: unknown): string {
-  const words: Record<StoreTrouble, string> = {
-    'disk-full':
-      'The disk is full. Nothing was half-written: the book stands as it was before. Free some space and do it again.',
-    locked:
-      'Another program is holding the book. Nothing was half-written. Close the other program (a backup, a second server) and do it again.',
-    'newer-book':
-      'This book was written by a newer version of Flitchbook. Nothing was changed. Bring this copy of the program up to date, or open an older copy of the book.',
-    'not-a-book':
-      'The database file is not a Flitchbook, or is damaged. Nothing was changed. Put a backup in its place, or move the file away to begin a new book.',
-    'no-permission':
-      'The book cannot be opened: the program may not read or write its folder. Nothing was changed. Check FLITCHBOOK_DATA and the rights on that folder.',
-    unknown: 'The book could not be opened or written.',
-  };
   const trouble = storeTroubleOf(error);
   return trouble === 'unknown'
-    ? `${words.unknown} ${error instanceof Error ? error.message : String(error)}`
-    : words[trouble];
+    ? `${WORDS.unknown} ${error instanceof Error ? error.message : String(error)}`
+    : WORDS[trouble];
 }
 
 function* textsOf(error: unknown, depth = 0): Generator<string> {

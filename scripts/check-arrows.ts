@@ -5,7 +5,8 @@
 import fs from 'node:fs';
 import path from 'node:path';
 
-const root = path.join(import.meta.dirname, '..');
+/** Another folder can be given, to try the rules on. */
+const root = path.resolve(process.argv[2] ?? path.join(import.meta.dirname, '..'));
 /** Each word of `shared` and the words it may use, beside itself. */
 const SHARED: Record<string, string[]> = {
   result: [],
@@ -28,8 +29,8 @@ for (const file of filesBelow('shared')) {
   const word = file.split(path.sep)[1] ?? '';
   const source = fs.readFileSync(path.join(root, file), 'utf8');
   if (!(word in SHARED)) wrong.push(`${file}: shared has no room called ${word}`);
-  for (const { from } of importsOf(source)) {
-    const inside = /^@\/shared\/([^/]+)\//.exec(from)?.[1] ?? (from.startsWith('.') ? word : undefined);
+  for (const { from } of importsOf(file, source)) {
+    const inside = /^@\/shared\/([^/]+)\//.exec(from)?.[1];
     if (inside ? inside !== word && !SHARED[word]?.includes(inside) : !SHARED_PACKAGES.includes(from)) {
       wrong.push(`${file}: may not import ${from}`);
     }
@@ -44,7 +45,7 @@ for (const file of [...filesBelow('app'), ...filesBelow('prisma')]) {
   const isServer = file.startsWith(path.join('app', '_server'));
   const isUi = file.startsWith(path.join('app', '_ui'));
   const isClient = /^\s*['"]use client['"]/.test(source);
-  for (const { from, typeOnly } of importsOf(source)) {
+  for (const { from, typeOnly } of importsOf(file, source)) {
     const toServer = from.startsWith('@/app/_server/');
     if (file.startsWith('prisma') && from.startsWith('@/app/')) wrong.push(`${file}: prisma may not import ${from}`);
     if (!file.startsWith('prisma') && !isServer && from.startsWith('@/prisma/'))
@@ -68,7 +69,8 @@ function filesBelow(folder: string): string[] {
     .map((name) => path.join(folder, name));
 }
 
-function importsOf(source: string): { from: string; typeOnly: boolean }[] {
+/** What a file imports, said from the root of the project (`@/…`) however it was written. */
+function importsOf(file: string, source: string): { from: string; typeOnly: boolean }[] {
   const found: { from: string; typeOnly: boolean }[] = [];
   for (const match of source.matchAll(/^(?:import|export)\s+(type\s+)?([^;]*?)\s+from\s+['"]([^'"]+)['"]/gm)) {
     const names = /^\{(.*)\}$/s
@@ -77,12 +79,16 @@ function importsOf(source: string): { from: string; typeOnly: boolean }[] {
       .map((name) => name.trim())
       .filter(Boolean);
     found.push({
-      from: match[3] ?? '',
+      from: fromRoot(file, match[3] ?? ''),
       typeOnly: Boolean(match[1]) || (names?.every((name) => name.startsWith('type ')) ?? false),
     });
   }
   for (const match of source.matchAll(/(?:^import\s+|import\()\s*['"]([^'"]+)['"]/gm)) {
-    found.push({ from: match[1] ?? '', typeOnly: false });
+    found.push({ from: fromRoot(file, match[1] ?? ''), typeOnly: false });
   }
   return found;
+}
+
+function fromRoot(file: string, from: string): string {
+  return from.startsWith('.') ? `@/${path.posix.join(path.dirname(file).split(path.sep).join('/'), from)}` : from;
 }

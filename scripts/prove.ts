@@ -1,16 +1,15 @@
-/** `npm run prove`: checks every rule on the book in FLITCHBOOK_DATA. Exit 1 when something differs, 2 when it cannot be read. */
-import { proveBook } from '@/app/_server/ledger/prove-book';
+/**
+ * `npm run prove`: checks every rule on the book in FLITCHBOOK_DATA, changing nothing. Exit 1 when something differs, 2
+ * when there is no book of this version, or it cannot be read.
+ */
+import { proveNow } from '@/app/_server/book/prove-now';
 import { bookFiles } from '@/prisma/book-files';
-import { openBook } from '@/prisma/open-book';
-import { prepareBook } from '@/prisma/prepare-book';
+import { requireBook } from '@/prisma/require-book';
 import { sayStoreTrouble } from '@/prisma/store-trouble';
 
 try {
-  const files = bookFiles();
-  await prepareBook(files);
-  const book = await openBook(files);
-  const proof = await proveBook(book.read);
-  await book.close();
+  requireBook(bookFiles());
+  const proof = await proveNow();
   for (const each of proof.differences) console.log(`${each.rule}: ${each.where}: ${each.says}`);
   console.log(
     `${proof.entries} entries, ${proof.movements} movements, ${proof.things} things: ` +

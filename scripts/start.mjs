@@ -1,12 +1,23 @@
 // `npm start`: installs, generates, builds, migrates, serves. Does again only what changed.
 import { spawn } from 'node:child_process';
-import fs from 'node:fs';
 import net from 'node:net';
 import os from 'node:os';
 import path from 'node:path';
 import { build, checkNode, generate, install, migrate, root } from './steps.mjs';
+import { whereToServe } from './where-to-serve.mjs';
 
 checkNode();
+const data = path.resolve(process.env.FLITCHBOOK_DATA ?? path.join(root, 'data'));
+/** Asked before anything is done, and again when the book is open: what it says is kept with the book. */
+const serving = () => {
+  try {
+    return whereToServe(data, process.env);
+  } catch (error) {
+    console.error(`${error.message}\nNothing was started.`);
+    return process.exit(1);
+  }
+};
+serving();
 console.log('Flitchbook');
 try {
   await install();
@@ -18,7 +29,6 @@ try {
   process.exit(1);
 }
 
-const data = path.resolve(process.env.FLITCHBOOK_DATA ?? path.join(root, 'data'));
 const { host, port } = serving();
 if (!(await isFree(host, port))) {
   console.error(
@@ -51,17 +61,6 @@ server.stdout.on('data', (chunk) => {
 });
 for (const signal of ['SIGINT', 'SIGTERM']) process.on(signal, () => server.kill(signal));
 server.on('close', (code, signal) => process.exit(signal ? 0 : (code ?? 1)));
-
-/** Loopback unless the workshop opened the book to its network in the settings. */
-function serving() {
-  let open = false;
-  try {
-    open = JSON.parse(fs.readFileSync(path.join(data, 'serving.json'), 'utf8')).network === true;
-  } catch {
-    // No settings yet: loopback.
-  }
-  return { host: process.env.HOST ?? (open ? '0.0.0.0' : '127.0.0.1'), port: Number(process.env.PORT ?? 3000) };
-}
 
 function isLoopback(host) {
   return host === '127.0.0.1' || host === 'localhost' || host === '::1';

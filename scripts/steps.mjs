@@ -1,8 +1,8 @@
 // What `npm start` and `npm test` share. Plain JavaScript on Node alone: it runs before anything is installed.
 import { spawn } from 'node:child_process';
-import { createHash } from 'node:crypto';
 import fs from 'node:fs';
 import path from 'node:path';
+import { whenChanged } from './when-changed.mjs';
 
 export const root = path.join(import.meta.dirname, '..');
 const bin = (name) => path.join(root, 'node_modules', '.bin', name);
@@ -49,32 +49,8 @@ export async function step(words, work) {
   }
 }
 
-/** A digest of files and folders, so that nothing is done again that did not change. */
-function digestOf(paths) {
-  const hash = createHash('sha256').update(process.version);
-  const visit = (file) => {
-    const stat = fs.statSync(file, { throwIfNoEntry: false });
-    if (!stat) return;
-    if (stat.isDirectory()) {
-      for (const name of fs.readdirSync(file).sort()) {
-        if (name !== 'node_modules' && name !== 'generated') visit(path.join(file, name));
-      }
-    } else hash.update(path.relative(root, file)).update(fs.readFileSync(file));
-  };
-  for (const each of paths) visit(path.join(root, each));
-  return hash.digest('hex');
-}
-
-/** Runs `work` when the digest of `inputs` is not the one it last succeeded with, or `output` is missing. */
-async function whenChanged(name, inputs, output, work) {
-  const stamp = path.join(stampFolder, name);
-  const digest = digestOf(inputs);
-  const last = fs.existsSync(stamp) ? fs.readFileSync(stamp, 'utf8') : '';
-  if (last === digest && fs.existsSync(path.join(root, output))) return 'unchanged';
-  await work();
-  fs.mkdirSync(stampFolder, { recursive: true });
-  fs.writeFileSync(stamp, digestOf(inputs));
-  return '';
+async function whenNew(name, inputs, output, work) {
+  return (await whenChanged({ root, stamps: stampFolder }, name, inputs, output, work)) ? '' : 'unchanged';
 }
 
 export function checkNode() {
@@ -86,7 +62,7 @@ export function checkNode() {
 
 export const install = () =>
   step('installing packages', () =>
-    whenChanged('install', ['package.json', 'package-lock.json'], 'node_modules/next/package.json', async () => {
+    whenNew('install', ['package.json', 'package-lock.json'], 'node_modules/next/package.json', async () => {
       await run('npm', ['ci', '--include=dev', '--no-audit', '--no-fund']);
       const addon = path.join(root, 'node_modules/better-sqlite3/build/Release/better_sqlite3.node');
       if (!fs.existsSync(addon)) await run('npm', ['rebuild', 'better-sqlite3']);
@@ -95,7 +71,7 @@ export const install = () =>
 
 export const generate = () =>
   step('making the database client and the decoder files', async () => {
-    const note = await whenChanged(
+    const note = await whenNew(
       'generate',
       ['prisma/schema.prisma', 'package-lock.json'],
       'prisma/generated/client.ts',
@@ -105,7 +81,7 @@ export const generate = () =>
           env: { PRISMA_SCHEMA_ENGINE_BINARY: process.execPath },
         }),
     );
-    await whenChanged('vendor', ['scripts/copy-vendor.ts', 'package-lock.json'], 'public/vendor', () =>
+    await whenNew('vendor', ['scripts/copy-vendor.ts', 'package-lock.json'], 'public/vendor', () =>
       run(bin('tsx'), ['scripts/copy-vendor.ts']),
     );
     return note;
@@ -113,7 +89,7 @@ export const generate = () =>
 
 export const build = () =>
   step('building the app', () =>
-    whenChanged(
+    whenNew(
       'build',
       [
         'app',

@@ -1,40 +1,44 @@
-import { randomUUID } from 'node:crypto';
 import { revalidatePath } from 'next/cache';
 import type { z } from 'zod';
 import { theBook } from '@/app/_server/book/the-book';
+import { digestOfRequest } from '@/app/_server/ledger/digest-of-request';
 import type { Written } from '@/app/_server/ledger/write-entry';
 import type { Refusal } from '@/app/_server/refusal';
 import type { Who } from '@/app/_server/who/who';
 import { whoIsWriting } from '@/app/_server/who/who-is-writing';
+import { problemOfError } from '@/app/_server/words/problem-of-error';
 import { sayRefusal } from '@/app/_server/words/say-refusal';
 import type { OpenBook } from '@/prisma/open-book';
-import { sayStoreTrouble, storeTroubleOf } from '@/prisma/store-trouble';
 import type { Answer, Problem } from '@/shared/result/answer';
 import type { Result } from '@/shared/result/result';
 
-/** A write: who asks, under which key, and what. */
+/** A write: who asks, under which key, and what. `sent`: the digest of the request as a form sent it. */
 export type Command<I, A> = (
   book: OpenBook,
-  by: { who: Who; key: string; now: Date },
+  by: { who: Who; key: string; now: Date; sent?: string },
   input: I,
 ) => Promise<Result<Written<A>, Refusal>>;
+
+/** How the input is to be read. Where that depends on the book it is a function, so that its trouble is said as trouble. */
+type SchemaFor<I> = z.ZodType<I> | (() => z.ZodType<I> | Promise<z.ZodType<I>>);
 
 /**
  * Runs a command for a form: who writes, is the input well formed, do it, show it.
  * Expected refusals and bad input come back as words; anything else is logged with a reference and said plainly.
  */
 export async function act<I, A>(
-  schema: z.ZodType<I>,
+  schema: SchemaFor<I>,
   key: string,
   input: unknown,
   command: Command<I, A>,
 ): Promise<Answer<A>> {
-  const parsed = schema.safeParse(input);
-  if (!parsed.success) return { ok: false, problem: problemOfFields(parsed.error.issues) };
-  if (!/^[\w-]{8,64}$/.test(key))
-    return { ok: false, problem: problemOfFields([{ path: ['key'], message: 'The request had no key.' }]) };
   try {
-    const result = await command(await theBook(), { who: await whoIsWriting(), key, now: new Date() }, parsed.data);
+    const parsed = (typeof schema === 'function' ? await schema() : schema).safeParse(input);
+    if (!parsed.success) return { ok: false, problem: problemOfFields(parsed.error.issues) };
+    if (!/^[\w-]{8,64}$/.test(key))
+      return { ok: false, problem: problemOfFields([{ path: ['key'], message: 'The request had no key.' }]) };
+    const by = { who: await whoIsWriting(), key, now: new Date(), sent: await digestOfRequest(input) };
+    const result = await command(await theBook(), by, parsed.data);
     if (!result.ok) return { ok: false, problem: sayRefusal(result.error) };
     revalidatePath('/', 'layout');
     return { ok: true, ...result.value };
@@ -52,20 +56,5 @@ function problemOfFields(issues: readonly { path: PropertyKey[]; message: string
     kept: 'What you entered is still here. Nothing was written.',
     todo: 'Put right what is marked and press again.',
     fields,
-  };
-}
-
-function problemOfError(error: unknown): Problem {
-  const reference = randomUUID().slice(0, 8);
-  console.error(`[${reference}]`, error);
-  const trouble = storeTroubleOf(error);
-  return {
-    code: trouble,
-    what: trouble === 'unknown' ? 'Something went wrong that this program did not expect.' : sayStoreTrouble(error),
-    kept: 'Nothing was written. What you entered is still here.',
-    todo:
-      trouble === 'unknown'
-        ? `Press again; if it stays, the server's log has it under ${reference}.`
-        : 'Then press again.',
   };
 }

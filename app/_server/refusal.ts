@@ -42,6 +42,7 @@ export type RefusalCode =
   | 'already-empty'
   | 'release-needs-reason'
   | 'photo-not-an-image'
+  | 'photo-heic-unreadable'
   | 'photo-too-large'
   | 'photo-too-many-pixels'
   | 'reason-needed'
@@ -50,4 +51,10 @@ export type RefusalCode =
   | 'inspection-valid-before-made'
   | 'lot-dates-differ'
   | 'outside-range'
-  | 'has-stock';
+  | 'has-stock'
+  | 'test-pour-too-old'
+  | 'job-not-open'
+  | 'change-the-job-instead'
+  | 'taken-before-it-arrived'
+  | 'weighing-does-not-fit'
+  | 'weighing-differs';

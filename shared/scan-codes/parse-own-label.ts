@@ -1,5 +1,6 @@
 import { err, ok, type Result } from '@/shared/result/result';
 import { mod37Check } from '@/shared/scan-codes/iso-7064-mod-37-2';
+import { isLabelSeparator, meantInLabel, plainCapital } from '@/shared/scan-codes/label-characters';
 import {
   isOwnLabelLetter,
   OWN_LABEL_ALPHABET,
@@ -17,22 +18,6 @@ export type OwnLabelError =
   | { readonly code: 'wrong-length'; readonly at: number; readonly length: number }
   | { readonly code: 'check-character'; readonly at: number };
 
-const LOOK_ALIKES: Readonly<Record<string, string>> = {
-  O: '0',
-  Q: '0',
-  D: '0',
-  I: '1',
-  L: '1',
-  Z: '2',
-  S: '5',
-  G: '6',
-  B: '8',
-  U: 'V',
-};
-
-/** Spaces, control characters and every kind of hyphen or dash, wherever they stand. */
-const SEPARATOR = /[\s\p{Cc}\p{Cf}\p{Pd}\u2212]/u;
-
 /**
  * Reads a label of ours as scanned or typed: any case, spaces and dashes anywhere, full-width forms, and in body and
  * check the look-alikes O Q D, I L, Z, S, G, B, U for 0, 1, 2, 5, 6, 8, V. Nothing else is forgiven: one wrong
@@ -46,17 +31,16 @@ export function parseOwnLabel(text: string): Result<OwnLabel, OwnLabelError> {
   let lastAt = 0;
   for (let at = 0; at < text.length; at++) {
     const given = text.charAt(at);
-    if (SEPARATOR.test(given)) continue;
+    if (isLabelSeparator(given)) continue;
     if (code.length === OWN_LABEL_LENGTH) {
       return err({ code: 'wrong-length', at, length: code.length + 1 });
     }
-    const plain = given >= '\uff01' && given <= '\uff5e' ? String.fromCharCode(given.charCodeAt(0) - 0xfee0) : given;
-    const upper = plain >= 'a' && plain <= 'z' ? plain.toUpperCase() : plain;
+    const upper = plainCapital(given);
     if (code === '') {
       if (!isOwnLabelLetter(upper)) return err({ code: 'unknown-kind', at, found: given });
       code = upper;
     } else {
-      const meant = LOOK_ALIKES[upper] ?? upper;
+      const meant = meantInLabel(upper);
       if (!OWN_LABEL_ALPHABET.includes(meant)) return err({ code: 'character-outside-alphabet', at, found: given });
       code += meant;
     }

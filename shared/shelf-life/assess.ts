@@ -1,5 +1,6 @@
 import { daysBetween } from '@/shared/calendar/days-between';
 import { governingLimit } from '@/shared/shelf-life/governing-limit';
+import { judgedDay } from '@/shared/shelf-life/judged-day';
 import { limitsOf } from '@/shared/shelf-life/limits-of';
 import { overrideOf } from '@/shared/shelf-life/override-of';
 import { rankReasons } from '@/shared/shelf-life/rank-reasons';
@@ -12,7 +13,8 @@ import type { JudgeInput, Verdict } from '@/shared/shelf-life/types/verdict';
 
 /**
  * The verdict on one container by itself; `judge` adds what to take instead. The word is the worst weight among the
- * reasons; a note alone leaves it at Use. An empty container is a stop that cannot be overridden, since there is nothing
+ * reasons; a note alone leaves it at Use. Limits are compared with the day of use, or with today where that day has passed
+ * (`judgedDay`). An empty container is a stop that cannot be overridden, since there is nothing
  * to pour; less left than asked asks for care, since a job that runs short half way is a loss. Throws when an amount is
  * not a whole count of at least 0.
  */
@@ -27,12 +29,14 @@ export function assess(input: JudgeInput): Verdict {
     ...reasonsOfAmount(input.container.left, input.asked),
   ]);
   const worst = reasons[0]?.weight;
+  const judgedFor = judgedDay(input);
   return {
     word: worst === 'stop' || worst === 'care' ? worst : 'use',
     dayOfUse: input.dayOfUse,
+    judgedFor,
     limits,
     governing,
-    daysLeft: governing && daysBetween(input.dayOfUse, governing.lastGoodDay),
+    daysLeft: governing && daysBetween(judgedFor, governing.lastGoodDay),
     reasons,
     override: overrideOf(reasons),
   };

@@ -1,5 +1,3 @@
-import { addMonths } from '@/shared/calendar/add-months';
-import type { CalendarDate } from '@/shared/calendar/calendar-date';
 import type { Life } from '@/shared/calendar/life';
 
 /**
@@ -12,24 +10,4 @@ export function inspectionLife({ count, unit }: Life): Life {
     return { count: Math.ceil((unit === 'week' ? count * 7 : count) / 2), unit: 'day' };
   }
   return { count: Math.ceil((unit === 'year' ? count * 12 : count) / 2), unit: 'month' };
-}
-
-/**
- * The day a further passed inspection of the same lot should reach at most, by the depot rule: half of the original life,
- * then a third, then what is left, and never past the day made plus twice the life. Undefined once that is used up.
- * `lifeMonths` from 1; `extensions` already granted, from 0; part months round up. FED-STD-793 §3.3 and §3.4.
- * Made 1 May 2005 with 24 months: 1 May 2008, then 1 Jan 2009, then 1 May 2009, then none.
- */
-export function nextExtension(madeOn: CalendarDate, lifeMonths: number, extensions: number): CalendarDate | undefined {
-  if (!Number.isInteger(lifeMonths) || lifeMonths < 1)
-    throw new RangeError(`A life must be whole months, got ${lifeMonths}`);
-  if (!Number.isInteger(extensions) || extensions < 0)
-    throw new RangeError(`Extensions must be a count, got ${extensions}`);
-  if (extensions > 2) return undefined;
-  const half = Math.ceil(lifeMonths / 2);
-  const third = Math.ceil(lifeMonths / 3);
-  const reached = [half, half + third, lifeMonths].map((months) => Math.min(months, lifeMonths));
-  const months = reached[extensions] ?? lifeMonths;
-  const before = extensions === 0 ? 0 : (reached[extensions - 1] ?? lifeMonths);
-  return months > before ? addMonths(madeOn, lifeMonths + months) : undefined;
 }

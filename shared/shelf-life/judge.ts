@@ -6,7 +6,8 @@ import type { JudgeInput, Verdict } from '@/shared/shelf-life/types/verdict';
 
 /**
  * Whether a container may go into a job on the day of use: Use, Care or Stop, with every limit, every reason worst first,
- * whether a Stop may be overridden, and what to take instead. One pure function of its input; it reads no clock.
+ * whether a Stop may be overridden, and what to take instead. A day of use that has passed is judged for today, for this
+ * container and for the others alike. One pure function of its input; it reads no clock.
  *
  * Stop: on hold, in quarantine or recalled · gelled, skinned through, or frozen where freezing ruins · past the governing
  * limit, date unknown or inspection failed, for a client's piece · parts that are not A and B of one system · empty.

@@ -1,5 +1,6 @@
 import { daysBetween } from '@/shared/calendar/days-between';
 import { governingLimit } from '@/shared/shelf-life/governing-limit';
+import { judgedDay } from '@/shared/shelf-life/judged-day';
 import { reasonsOfContradiction, reasonsOfUnconfirmed } from '@/shared/shelf-life/reasons-of-facts';
 import { standingInspections } from '@/shared/shelf-life/standing-inspections';
 import type { Limit } from '@/shared/shelf-life/types/limit';
@@ -10,17 +11,20 @@ import type { JudgeInput } from '@/shared/shelf-life/types/verdict';
  * The reasons that come from dates. For a client's piece a passed limit, an unknown date or a failed inspection stops; for
  * the maker's own piece or a test it asks for care.
  *
- * - Past: one reason for each effective limit before the day of use. The last good day itself is good.
+ * The day meant below is the day of use, or today where that day has passed.
+ *
+ * - Past: one reason for each effective limit before that day. The last good day itself is good.
  * - Unknown: the material is not one that keeps, and neither a printed date, a stated life nor a valid inspection covers
  *   it. An opened life alone does not: it says nothing of how old the container was when it was opened.
- * - Near: the governing limit is within the care window after the day of use, both ends included.
- * - Extended: only when the day of use relies on the inspection, that is, the limit it set aside is past, or there is none.
+ * - Near: the governing limit is within the care window after that day, both ends included.
+ * - Extended: only when that day relies on the inspection, that is, the limit it set aside is past, or there is none.
  * - Opened life unknown: opened, no opened life known, and no inspection of the opened container covers the day.
  * - A failed inspection that stands is a reason whatever the label says.
- * - A day of use before today asks for care: what follows from it may be right for the record but not for a pour.
+ * - A day of use before today asks for care: it was judged for another day than the one asked.
  */
 export function reasonsOfDates(input: JudgeInput, limits: readonly Limit[]): Reason[] {
   const { policy, container, purpose, dayOfUse, today } = input;
+  const day = judgedDay(input);
   const weight = purpose === 'client' ? 'stop' : 'care';
   const inForce = limits.filter((limit) => limit.effective);
   const bases = new Set(inForce.map((limit) => limit.basis));
@@ -29,7 +33,7 @@ export function reasonsOfDates(input: JudgeInput, limits: readonly Limit[]): Rea
   const reasons: Reason[] = [];
 
   for (const limit of inForce) {
-    const daysPast = daysBetween(limit.lastGoodDay, dayOfUse);
+    const daysPast = daysBetween(limit.lastGoodDay, day);
     if (daysPast > 0) reasons.push({ code: 'past-limit', weight, limit, daysPast });
   }
   if (policy.kind !== 'keeps' && !hasShelfDate(limits) && !bases.has('inspection')) {
@@ -40,7 +44,7 @@ export function reasonsOfDates(input: JudgeInput, limits: readonly Limit[]): Rea
   if (failed) reasons.push({ code: 'inspection-failed', weight, on: failed.on, kind: failed.kind });
 
   if (governing) {
-    const daysLeft = daysBetween(dayOfUse, governing.lastGoodDay);
+    const daysLeft = daysBetween(day, governing.lastGoodDay);
     if (daysLeft >= 0 && daysLeft <= policy.careWindowDays) {
       reasons.push({ code: 'limit-near', weight: 'care', limit: governing, daysLeft });
     }
@@ -51,7 +55,7 @@ export function reasonsOfDates(input: JudgeInput, limits: readonly Limit[]): Rea
   const { opened } = container;
   if (opened) {
     const lifeKnown = limits.some((limit) => limit.basis === 'opened-life');
-    const inspectedOpen = policy.kind === 'inspectable' && (standing.forOpened?.validUntil ?? '') >= dayOfUse;
+    const inspectedOpen = policy.kind === 'inspectable' && (standing.forOpened?.validUntil ?? '') >= day;
     if (!lifeKnown && !inspectedOpen && policy.kind !== 'keeps') {
       reasons.push({ code: 'opened-life-unknown', weight: 'care', on: opened.on });
     }
@@ -67,13 +71,14 @@ export function reasonsOfDates(input: JudgeInput, limits: readonly Limit[]): Rea
 }
 
 function reasonsOfExtension(input: JudgeInput, limits: readonly Limit[], governing: Limit | undefined): Reason[] {
-  const { policy, dayOfUse, today } = input;
+  const { policy, today } = input;
+  const day = judgedDay(input);
   const inspections = limits.filter((limit) => limit.basis === 'inspection' && limit.effective);
   const setAside = governingLimit(
     limits.filter((limit) => limit.supersededBy === 'inspection').map((limit) => ({ ...limit, effective: true })),
   );
-  const relied = inspections.find((limit) => limit.lastGoodDay >= dayOfUse);
-  const pastOne = setAside !== undefined && setAside.lastGoodDay < dayOfUse;
+  const relied = inspections.find((limit) => limit.lastGoodDay >= day);
+  const pastOne = setAside !== undefined && setAside.lastGoodDay < day;
   if (relied && (pastOne || !hasShelfDate(limits))) {
     const wasPast = (limit: Limit) => limit.supersededBy === 'inspection' && limit.basis === setAside?.basis;
     const instead = pastOne ? limits.find(wasPast) : undefined;
@@ -82,8 +87,8 @@ function reasonsOfExtension(input: JudgeInput, limits: readonly Limit[], governi
 
   const passed = standingInspections(input, today).forLot;
   const cannotExtend = policy.kind === 'fixed' || governing?.basis === 'use-by' || governing?.basis === 'opened-life';
-  const wouldReach = passed?.validUntil !== undefined && passed.validUntil >= dayOfUse;
-  return governing && governing.lastGoodDay < dayOfUse && cannotExtend && wouldReach
+  const wouldReach = passed?.validUntil !== undefined && passed.validUntil >= day;
+  return governing && governing.lastGoodDay < day && cannotExtend && wouldReach
     ? [{ code: 'inspection-does-not-extend', weight: 'note', limit: governing }]
     : [];
 }

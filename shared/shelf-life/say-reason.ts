@@ -1,3 +1,4 @@
+import { addDays } from '@/shared/calendar/add-days';
 import type { CalendarDate } from '@/shared/calendar/calendar-date';
 import { sayDate } from '@/shared/calendar/say-date';
 import { LIMIT_NAMES } from '@/shared/shelf-life/say-limit';
@@ -37,7 +38,10 @@ export function sayReason(reason: Reason, { today, sayAmount = String }: SayCont
     case 'empty':
       return 'The book says this container is empty.';
     case 'past-limit':
-      return `${LIMIT_NAMES[reason.limit.basis]} ends ${days(reason.daysPast)} before the day of use.`;
+      // Counted to today, the day may be one that is judged in place of a day of use that has passed.
+      return addDays(reason.limit.lastGoodDay, reason.daysPast) === today
+        ? `${LIMIT_NAMES[reason.limit.basis]} ended ${days(reason.daysPast)} ago.`
+        : `${LIMIT_NAMES[reason.limit.basis]} ends ${days(reason.daysPast)} before the day of use.`;
     case 'date-unknown':
       return 'No date is known, and no inspection covers the day of use.';
     case 'inspection-failed':
@@ -45,7 +49,7 @@ export function sayReason(reason: Reason, { today, sayAmount = String }: SayCont
     case 'facts-contradict':
       return CONTRADICTIONS[reason.which];
     case 'day-of-use-past':
-      return `The day of use, ${sayDate(reason.dayOfUse, { today })}, is already past.`;
+      return `The day of use, ${sayDate(reason.dayOfUse, { today })}, is already past, so it is judged for today.`;
     case 'short':
       return `${sayAmount(reason.left)} left, ${sayAmount(reason.asked)} asked.`;
     case 'extended-by-inspection':
@@ -53,6 +57,9 @@ export function sayReason(reason: Reason, { today, sayAmount = String }: SayCont
         ? `${LIMIT_NAMES[reason.instead.basis]} ended ${sayDate(reason.instead.lastGoodDay, { today })}; a passed inspection carries it to ${sayDate(reason.limit.lastGoodDay, { today })}.`
         : `No date is printed; a passed inspection carries it to ${sayDate(reason.limit.lastGoodDay, { today })}.`;
     case 'limit-near':
+      if (addDays(reason.limit.lastGoodDay, -reason.daysLeft) === today) {
+        return `${LIMIT_NAMES[reason.limit.basis]} ends ${reason.daysLeft === 0 ? 'today' : `in ${days(reason.daysLeft)}`}.`;
+      }
       return reason.daysLeft === 0
         ? `${LIMIT_NAMES[reason.limit.basis]} ends on the day of use.`
         : `${LIMIT_NAMES[reason.limit.basis]} ends ${days(reason.daysLeft)} after the day of use.`;

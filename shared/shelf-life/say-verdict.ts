@@ -7,13 +7,16 @@ import type { Verdict } from '@/shared/shelf-life/types/verdict';
 const TOLD_BY_DATES: readonly ReasonCode[] = ['past-limit', 'limit-near', 'house-default'];
 
 /**
- * The line under the word. `Good to 12 Dec. Needed on 19 Dec.` when dates decide or nothing is in the way; otherwise the
+ * The line under the word. `Good to 12 Dec. Needed on 19 Dec.` when dates decide or nothing is in the way, `Judged for
+ * today, 25 Nov.` in place of a day that has passed; otherwise the
  * worst reason; `Keeps. No limit is stated.` for a material without one.
  */
-export function sayVerdict({ reasons, governing, dayOfUse }: Verdict, context: SayContext = {}): string {
+export function sayVerdict({ reasons, governing, dayOfUse, judgedFor }: Verdict, context: SayContext = {}): string {
   const worst = reasons[0];
   if (worst && !(governing && TOLD_BY_DATES.includes(worst.code))) return sayReason(worst, context);
   if (!governing) return 'Keeps. No limit is stated.';
   const { today } = context;
-  return `Good to ${sayDate(governing.lastGoodDay, { today })}. Needed on ${sayDate(dayOfUse, { today })}.`;
+  const day = sayDate(judgedFor, { today });
+  const needed = dayOfUse < judgedFor ? `Judged for today, ${day}.` : `Needed on ${day}.`;
+  return `Good to ${sayDate(governing.lastGoodDay, { today })}. ${needed}`;
 }

@@ -32,7 +32,7 @@ export function whatToDo(reason: Reason): string | undefined {
     case 'facts-contradict':
       return 'Check the dates against the container and correct the wrong one.';
     case 'day-of-use-past':
-      return 'To use it now, judge it for today.';
+      return 'Give the day it is really used on.';
     case 'short':
       return 'Have the rest at hand before you start.';
     case 'extended-by-inspection':

@@ -4,7 +4,7 @@ import { roundHalfAwayFromZero } from '@/shared/units/round-ratio';
 import { type Microlitres, type Milligrams, microlitres } from '@/shared/units/stock-unit';
 
 /** An amount that was not measured but computed from another by a density, so that a screen can say so. */
-export type ByDensity<Amount> = { readonly amount: Amount; readonly computed: true; readonly by: 'density' };
+type ByDensity<Amount> = { readonly amount: Amount; readonly computed: true; readonly by: 'density' };
 
 /**
  * The volume of a mass, V = m / ρ, to the nearest microlitre. Throws past the safe integers, which no stock within the

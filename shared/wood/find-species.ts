@@ -1,17 +1,10 @@
 import { ALL_SPECIES } from '@/shared/wood/all-species';
+import { plainName } from '@/shared/wood/plain-name';
 import type { Species } from '@/shared/wood/species';
-
-const plain = (text: string) =>
-  text
-    .normalize('NFD')
-    .replace(/\p{M}/gu, '')
-    .toLowerCase()
-    .replace(/[^a-z0-9]+/g, ' ')
-    .trim();
 
 /** 0 is the best; undefined when some word of what was typed begins no word of the name. */
 function rankOf(name: string, typed: string): number | undefined {
-  const known = plain(name);
+  const known = plainName(name);
   if (known === typed) return 0;
   if (known.startsWith(`${typed} `)) return 1;
   const words = known.split(' ');
@@ -24,7 +17,7 @@ function rankOf(name: string, typed: string): number | undefined {
  * accents and hyphens do not matter. `findSpecies('walnut')[0]?.id` is `black-walnut`.
  */
 export function findSpecies(text: string, most = 8): readonly Species[] {
-  const typed = plain(text);
+  const typed = plainName(text);
   if (typed === '') return [];
   const ranked = ALL_SPECIES.flatMap((species) => {
     const ranks = [species.name, species.botanical, ...species.aliases].flatMap((name) => rankOf(name, typed) ?? []);

@@ -23,6 +23,17 @@ export const WOOD_FORMULAS = {
   ),
   density: formula('ρ = 1000 · G · (1 + M/100) kg/m³', 'Density at a moisture content.', 'equation-4-10'),
   mass: formula('m = ρ · V', 'Mass of a volume at its moisture content.', 'equation-4-10'),
+  'mass-at-moisture': formula(
+    'm₂ = m₁ · (1 + M₂/100) / (1 + M₁/100)',
+    'The same dry wood with more or less water in it.',
+    'moisture-content',
+  ),
+  'three-width-area': formula(
+    'A = L · (start + 2 · middle + end) / 4',
+    'Face between three widths, the middle one halfway along, with straight edges between them.',
+    'geometry',
+  ),
+  'plate-volume': formula('V = A · T', 'A face times one thickness.', 'geometry'),
   'surface-measure': formula(
     'SM = width in × whole feet / 12, to the nearest whole',
     'Square feet of face by the hardwood rule; an exact half goes up, and in a tally up and down in turn.',

@@ -40,6 +40,11 @@ export const WOOD_SOURCES = {
   'equation-4-5': source(HANDBOOK, 'Equation 4-5, p. 4-3, and the constants beside it', 'restated'),
   'equation-4-8': source(HANDBOOK, 'Chapter 4, shrinkage in proportion to MC below fibre saturation', 'memory'),
   'equation-4-10': source(HANDBOOK, 'Chapter 4, specific gravity and density at a moisture content', 'memory'),
+  'moisture-content': source(
+    HANDBOOK,
+    'Chapter 4, moisture content is the weight of the water over that of the dry wood',
+    'memory',
+  ),
   'equation-13-2': source(HANDBOOK, 'Equation 13-2, p. 13-18', 'read'),
   'equation-13-3': source(HANDBOOK, 'Equation 13-3, p. 13-18', 'memory'),
   'chapter-13-meters': source(HANDBOOK, 'Chapter 13, moisture meters: range, and temperature correction', 'read'),
@@ -69,7 +74,11 @@ export const WOOD_SOURCES = {
     'lifting equation and multipliers; coupling multiplier from memory',
     'read',
   ),
-  geometry: source('geometry', 'a shallow circular arc rises with the square of its chord', 'common-practice'),
+  geometry: source(
+    'geometry',
+    'areas of trapezoids; a shallow circular arc rises with the square of its chord',
+    'common-practice',
+  ),
   'common-practice': source('common practice', 'no publication', 'common-practice'),
 } as const satisfies Record<string, Source>;
 

@@ -16,7 +16,7 @@ import { addLife } from '@/shared/calendar/add-life';
 import { addMonths } from '@/shared/calendar/add-months';
 import { type CalendarDate, daysInMonth, parseCalendarDate } from '@/shared/calendar/calendar-date';
 import { daysBetween } from '@/shared/calendar/days-between';
-import { endOfMonth } from '@/shared/calendar/end-of-month';
+import { lastDayOf } from '@/shared/calendar/precision';
 import { unwrap } from '@/shared/result/result';
 
 // Reference: date-fns 4, an independent library, asked in UTC. In the process's own zone it cannot serve: run in
@@ -83,7 +83,7 @@ describe('calendar arithmetic agrees with date-fns on 4,000 seeded dates', () =>
   });
 
   it('finds the end of the month', () => {
-    for (const { date } of CASES) expect(endOfMonth(date)).toBe(text(lastDayOfMonth(noon(date))));
+    for (const { date } of CASES) expect(lastDayOf(date, 'month')).toBe(text(lastDayOfMonth(noon(date))));
   });
 
   it('knows the length of every month from 1900 to 2199', () => {

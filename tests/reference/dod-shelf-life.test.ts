@@ -1,12 +1,14 @@
 import { describe, expect, it } from 'vitest';
 import { addLife } from '@/shared/calendar/add-life';
+import { addMonths } from '@/shared/calendar/add-months';
 import { type CalendarDate, parseCalendarDate } from '@/shared/calendar/calendar-date';
 import { readTypedDate } from '@/shared/calendar/read-typed-date';
 import { unwrap } from '@/shared/result/result';
-import { inspectionLife, nextExtension } from '@/shared/shelf-life/inspection-life';
+import { inspectionLife } from '@/shared/shelf-life/inspection-life';
 import { judge } from '@/shared/shelf-life/judge';
-import { shelfLifeCode } from '@/shared/shelf-life/shelf-life-code';
-import { day, input, inspection, printed } from '@/tests/shared/shelf-life/fixtures';
+import { limitsOf } from '@/shared/shelf-life/limits-of';
+import type { PolicyKind } from '@/shared/shelf-life/types/policy';
+import { candidate, day, input, inspection, printed, TODAY } from '@/tests/shared/shelf-life/fixtures';
 
 const months = (count: number) => ({ count, unit: 'month' }) as const;
 
@@ -32,47 +34,70 @@ const TABLE: readonly (readonly [number, string, string | undefined])[] = [
   [60, 'S', '9'],
 ];
 
-describe('41 CFR 101-27.205: one-character shelf-life codes', () => {
-  it.each(TABLE)('%i months is type I %s, fixed, and type II %s, inspectable', (period, typeOne, typeTwo) => {
-    expect(shelfLifeCode(typeOne)).toEqual({ kind: 'fixed', statedLife: months(period) });
-    expect(shelfLifeCode(` ${typeOne.toLowerCase()}`)).toEqual({ kind: 'fixed', statedLife: months(period) });
-    if (typeTwo) expect(shelfLifeCode(typeTwo)).toEqual({ kind: 'inspectable', statedLife: months(period) });
+/** A sealed container whose life ended a month ago, and an inspection since then that passed. */
+function inspectedPastItsLife(kind: PolicyKind, period: number) {
+  const made = addMonths(addMonths(TODAY, -1), -period);
+  return judge(
+    input(
+      {
+        policy: { kind, statedLife: months(period), statedLifeBasis: 'label' },
+        lot: { bestBefore: undefined, madeOn: printed(made) },
+        inspections: [inspection()],
+      },
+      { dayOfUse: TODAY },
+    ),
+  );
+}
+
+// Type I has a definite, non-extendible life; type II may be extended after inspection, test or restorative action: read in
+// a restatement of MIL-STD-129. DoDM 4140.27 vol. 1 (2016), which governs it, was not opened past its front matter.
+describe('41 CFR 101-27.205: type I ends with its period, type II may be extended by inspection', () => {
+  it.each(TABLE)('%i months: type I, %s, stays past its life; type II, %s, is good again', (period, _, typeTwo) => {
+    expect(inspectedPastItsLife('fixed', period)).toMatchObject({
+      word: 'stop',
+      governing: { basis: 'stated-life', from: { life: months(period) } },
+    });
+    if (!typeTwo) return;
+    const extended = inspectedPastItsLife('inspectable', period);
+    expect(extended.word).not.toBe('stop');
+    expect(extended.governing).toMatchObject({ basis: 'inspection', lastGoodDay: '2027-05-01' });
   });
 
-  // MIL-STD-129, as restated: letters other than X are type I, digits and X type II. Defense Acquisition University, "Shelf-life":
-  // an item that does not deteriorate has code zero.
-  it('X is type II beyond 60 months, 0 does not deteriorate, and I, O and the rest are no codes', () => {
-    expect(shelfLifeCode('X')).toEqual({ kind: 'inspectable', statedLife: months(60) });
-    expect(shelfLifeCode('0')).toEqual({ kind: 'keeps' });
-    for (const none of ['I', 'O', 'T', 'Z', '', 'AA', '10', '-']) expect(shelfLifeCode(none)).toBeUndefined();
-  });
-
-  // Type I has a definite, non-extendible life; type II may be extended after inspection, test or restorative action: read in
-  // a restatement of MIL-STD-129. DoDM 4140.27 vol. 1 (2016), which governs it, was not opened past its front matter.
-  it('an inspection extends a type II material and never a type I', () => {
-    const judged = (code: string) =>
-      judge(
-        input({
-          policy: { ...shelfLifeCode(code), statedLifeBasis: 'label' },
-          lot: { bestBefore: undefined, madeOn: printed('2025-10-01') },
-          inspections: [inspection()],
-        }),
-      );
-    expect(judged('H')).toMatchObject({ word: 'stop', governing: { basis: 'stated-life', lastGoodDay: '2026-10-01' } });
-    expect(judged('4')).toMatchObject({ word: 'care', governing: { basis: 'inspection', lastGoodDay: '2027-05-01' } });
+  // Defense Acquisition University, "Shelf-life": an item that does not deteriorate has code zero.
+  it('an item that does not deteriorate has no limit, whatever life was typed for it', () => {
+    const verdict = inspectedPastItsLife('keeps', 1);
+    expect(verdict.limits.some((limit) => limit.basis === 'stated-life')).toBe(false);
+    expect(verdict.word).not.toBe('stop');
   });
 });
 
 describe('FED-STD-793 §3.3 and §3.4: extensions', () => {
   // The worked example: made 05/05 with 24 months gives 05/07, then 05/08, 01/09 and 05/09.
-  it('made May 2005 with 24 months reaches May 2007, then May 2008, January 2009, May 2009, and no further', () => {
-    const made = day('2005-05-01');
-    expect(addLife(made, months(24))).toBe('2007-05-01');
-    expect([0, 1, 2, 3].map((granted) => nextExtension(made, 24, granted))).toEqual([
+  const goodTo = (inspections: [on: string, until: string][]) =>
+    limitsOf({
+      ...candidate({
+        policy: { kind: 'inspectable', statedLife: months(24), statedLifeBasis: 'label' },
+        lot: { bestBefore: undefined, madeOn: printed('2005-05-01') },
+        inspections: inspections.map(([on, until], nr) =>
+          inspection({ id: `look-${nr}`, on: day(on), validUntil: day(until) }),
+        ),
+      }),
+      today: day('2009-04-01'),
+    }).find((limit) => limit.effective)?.lastGoodDay;
+
+  it('made May 2005 with 24 months reaches May 2007, and by each inspection May 2008, January 2009 and May 2009', () => {
+    const first = addLife(day('2007-05-01'), inspectionLife(months(24)));
+    expect(first).toBe('2008-05-01');
+    const looks: [string, string][] = [
+      ['2007-04-20', first],
+      ['2008-04-20', '2009-01-01'],
+      ['2008-12-20', '2009-05-01'],
+    ];
+    expect([0, 1, 2, 3].map((count) => goodTo(looks.slice(0, count)))).toEqual([
+      '2007-05-01',
       '2008-05-01',
       '2009-01-01',
       '2009-05-01',
-      undefined,
     ]);
   });
 
@@ -80,22 +105,6 @@ describe('FED-STD-793 §3.3 and §3.4: extensions', () => {
     expect([24, 12, 9, 3, 1].map((count) => inspectionLife(months(count)).count)).toEqual([12, 6, 5, 2, 1]);
     expect(inspectionLife({ count: 3, unit: 'year' })).toEqual(months(18));
     expect(inspectionLife({ count: 3, unit: 'week' })).toEqual({ count: 11, unit: 'day' });
-  });
-
-  it('never passes the day made plus twice the life', () => {
-    for (let life = 1; life <= 60; life++) {
-      const made = day('2020-01-01');
-      const most = addLife(made, months(2 * life));
-      const reached = [0, 1, 2].map((granted) => nextExtension(made, life, granted)).filter((one) => one !== undefined);
-      expect(reached.at(-1)).toBe(most);
-      expect([...reached].sort()).toEqual(reached);
-      expect(new Set(reached).size).toBe(reached.length);
-    }
-  });
-
-  it('refuses a life or a count that is not whole', () => {
-    expect(() => nextExtension(day('2020-01-01'), 0, 0)).toThrow(RangeError);
-    expect(() => nextExtension(day('2020-01-01'), 12, -1)).toThrow(RangeError);
   });
 });
 

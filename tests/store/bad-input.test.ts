@@ -235,6 +235,12 @@ describe('what a book refuses, and writes nothing of', () => {
       'code-means-something-else',
       'code',
     );
+    await refused(
+      teachProduct,
+      { ...RESIN, name: 'Another', system: { name: 'New system', part: 'A' }, code: label },
+      'own-label-is-not-taught',
+      'code',
+    );
     await refused(teachCode, { code: label, means: { productId } }, 'own-label-is-not-taught', 'code');
     await refused(teachCode, { code: 'NEW', means: { productId: 999 } }, 'not-found', 'means');
     await refused(teachCode, { code: 'NEW', means: { placeLabel: 'PAAAAAA' } }, 'not-found', 'means');

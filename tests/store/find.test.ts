@@ -9,6 +9,7 @@ import { changeProduct } from '@/app/_server/products/change-product';
 import { pullContainer } from '@/app/_server/pull/pull-container';
 import { moveStock } from '@/app/_server/stock/move-stock';
 import { receivePieces } from '@/app/_server/stock/receive-pieces';
+import { toGtin14 } from '@/shared/scan-codes/to-gtin14';
 import { aSlab, RESIN, stocked } from '@/tests/support/stock-of-a-test';
 import { by, day, freshBook, must, type TestBook, TODAY } from '@/tests/support/test-book';
 
@@ -79,6 +80,42 @@ describe('finding things', () => {
     expect((await find('zoe')).job).toHaveLength(1);
     expect((await find('desk river')).job).toHaveLength(1);
     expect((await find('0952123400')).product).toEqual([oil.productId]);
+  });
+
+  it.each([
+    ['GTIN-13', '9521234000013'],
+    ['GTIN-13 spaced as under the bars', '9 521234 000013'],
+    ['GTIN-13, begun', '95212340'],
+    ['GTIN-14', '09521234000013'],
+    ['GS1 element string with another lot', ']C10109521234000013\u001d10NOSUCHLOT'],
+    ['GS1 Digital Link', 'https://id.gs1.org/01/09521234000013'],
+  ])('a product by the number printed under its bar code: %s', async (_, query) => {
+    expect((await find(query)).product).toEqual([oil.productId]);
+  });
+
+  it.each([
+    ['GTIN-12', '614141000036', '00614141000036'],
+    ['GTIN-8', '95212333', '00000095212333'],
+  ])('a product by a shorter number as it is printed: %s', async (_, printed, kept) => {
+    const gtin14 = toGtin14(printed);
+    expect(gtin14.ok && gtin14.value.gtin14).toBe(kept);
+    must(await teachCode(test.book, by(), { code: kept, means: { productId: hardener.productId } }));
+    expect((await find(printed)).product).toEqual([hardener.productId]);
+    expect((await find(printed.slice(0, 7))).product).toEqual([hardener.productId]);
+  });
+
+  it('a lot by a GS1 label that carries it', async () => {
+    expect((await find('(01)09506000134352(10)25F-118/B')).lot).toEqual([hardener.lotId]);
+    expect((await find(']C11025F-118/B')).lot).toEqual([hardener.lotId]);
+  });
+
+  it('by an own label typed with look-alikes, whole or begun with a digit in it', async () => {
+    const mistyped = (label: string) => label.charAt(0) + label.slice(1).replaceAll('0', 'O').replaceAll('1', 'l');
+    const alike = oil.containers.find(({ label }) => mistyped(label) !== label);
+    expect(alike).toBeDefined();
+    const { label = '', stockId = 0 } = alike ?? {};
+    expect((await find(mistyped(label))).containers).toEqual([stockId]);
+    expect((await find(`${label.charAt(0)}-${mistyped(label).slice(1, 6)}`)).containers).toContain(stockId);
   });
 
   it('by an own label, with the dash, without it, and begun', async () => {

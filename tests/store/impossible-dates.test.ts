@@ -61,6 +61,7 @@ describe('a day that is not on the calendar reaches no command', () => {
     cost: '',
     placeLabel: '',
     receivedOn: '',
+    isOpened: false,
     openedOn: '',
     sureness: 'known',
     left: '',

@@ -2,14 +2,16 @@ import fs from 'node:fs';
 import path from 'node:path';
 import sharp from 'sharp';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
-import { addPhoto } from '@/app/_server/stock/add-photo';
+import { addSentPhoto } from '@/app/_server/stock/add-photo';
 import { receivePhoto } from '@/app/_server/stock/receive-photo';
 import { receivePieces } from '@/app/_server/stock/receive-pieces';
+import { recordInspection } from '@/app/_server/stock/record-inspection';
+import { withPhoto } from '@/app/_server/stock/with-photo';
 import { sayRefusal } from '@/app/_server/words/say-refusal';
 import { MOST_PHOTO_BYTES } from '@/shared/photos/photo-limits';
 import { pngOfBlack, pngThatClaims } from '@/tests/support/png-that-claims';
 import { aSlab } from '@/tests/support/stock-of-a-test';
-import { by, freshBook, must, type TestBook } from '@/tests/support/test-book';
+import { by, freshBook, must, refusedWith, type TestBook, TODAY } from '@/tests/support/test-book';
 
 const RED = { r: 200, g: 20, b: 20 };
 const BLUE = { r: 20, g: 20, b: 200 };
@@ -83,7 +85,7 @@ describe('a photo that comes in', () => {
 
   it('that is too many megabytes is refused without being looked at, and its size is said', async () => {
     const { said } = await refused(Buffer.alloc(MOST_PHOTO_BYTES + 1), 'photo-too-large');
-    expect(said.what).toBe('That photo is 31 MB; the most is 30 MB.');
+    expect(said.what).toBe('That photo is 30.1 MB; the most is 30 MB.');
   });
 
   it('is stripped of what the camera wrote into it: place, owner, time', async () => {
@@ -136,20 +138,71 @@ describe('a photo that comes in', () => {
     expect(kept().filter((name) => name.endsWith('.part'))).toEqual([]);
   });
 
+  const aPiece = async () => must(await receivePieces(test.book, by(), aSlab())).pieces[0] ?? { stockId: 0 };
+  const sent = async (format: 'png' | 'jpeg' = 'png') =>
+    new File([new Uint8Array(await twoHalves(60, 40).toFormat(format).toBuffer())], 'butt.png', { type: 'image/png' });
+
   it('pressed twice with one key is one file and one entry', async () => {
-    const upload = await twoHalves(60, 40).png().toBuffer();
-    const { stockId } = must(await receivePieces(test.book, by(), aSlab())).pieces[0] ?? { stockId: 0 };
+    const { stockId } = await aPiece();
     const key = 'photo-pressed-twice';
-    const press = async () => {
-      const photo = await receivePhoto(upload, 'Butt end', key);
-      if (!photo.ok) throw new Error(photo.error.code);
-      return addPhoto(test.book, by(key), { stockId, photo: photo.value });
-    };
+    const press = async () => addSentPhoto(test.book, by(key), { stockId, photo: await sent(), caption: 'Butt end' });
     const before = kept().length;
-    must(await press());
+    const first = must(await press());
     const again = await press();
-    expect(again.ok && again.value.replayed).toBe(true);
+    expect(again).toEqual({ ok: true, value: { answer: first, replayed: true } });
     expect(kept()).toHaveLength(before + 1);
+    expect(kept()).toContain(first.file);
     expect(await test.book.read.photo.count({ where: { stockId } })).toBe(1);
+  });
+
+  it('leaves no file where what it belongs to is refused or fails', async () => {
+    const { stockId } = await aPiece();
+    const before = kept();
+    const photo = await sent();
+    expect(refusedWith(await addSentPhoto(test.book, by(), { stockId: 999_999, photo, caption: '' }))).toBe(
+      'not-found',
+    );
+    const pour = { kind: 'test-pour', madeOn: TODAY, passed: true, method: '', note: '' } as const;
+    const refusedPour = await withPhoto(photo, 'Test pour', (picture) =>
+      recordInspection(test.book, by(), { ...pour, lotId: 999_999, photo: picture }),
+    );
+    expect(refusedWith(refusedPour)).toBe('not-found');
+    const failed = withPhoto(photo, '', () => Promise.reject(new Error('The disk is full.')));
+    await expect(failed).rejects.toThrow('The disk is full.');
+    expect(kept()).toEqual(before);
+    must(await addSentPhoto(test.book, by(), { stockId, photo, caption: '' }));
+    expect(kept()).toHaveLength(before.length + 1);
+  });
+
+  it('sent again under a key that was used for something else takes nothing of the first away', async () => {
+    const { stockId } = await aPiece();
+    const key = 'photo-then-another';
+    const { file } = must(await addSentPhoto(test.book, by(key), { stockId, photo: await sent(), caption: 'Face' }));
+    const other = await addSentPhoto(test.book, by(key), { stockId, photo: await sent(), caption: 'Back' });
+    expect(refusedWith(other)).toBe('key-used-for-something-else');
+    expect(kept()).toContain(file);
+  });
+
+  it.each([
+    [
+      'a drawing',
+      Buffer.from('<svg xmlns="http://www.w3.org/2000/svg" width="10" height="10"><rect width="9" height="9"/></svg>'),
+    ],
+    ['a scan for print', () => twoHalves(40, 20).tiff().toBuffer()],
+  ])('that a camera does not write is refused: %s', async (_, upload) => {
+    await refused(typeof upload === 'function' ? await upload() : upload, 'photo-not-an-image');
+  });
+
+  it('of a GIF and an AVIF is taken', async () => {
+    for (const upload of [await twoHalves(40, 20).gif().toBuffer(), await twoHalves(40, 20).avif().toBuffer()]) {
+      expect((await receivePhoto(upload, '')).ok).toBe(true);
+    }
+  });
+
+  it('in HEIC that cannot be opened here is told apart from what is no picture', async () => {
+    const cut = await twoHalves(400, 200).avif().toBuffer();
+    const { said } = await refused(cut.subarray(0, Math.floor(cut.length * 0.8)), 'photo-heic-unreadable');
+    expect(said.what).toContain('HEIC');
+    expect(said.todo).toContain('JPEG');
   });
 });

@@ -1,5 +1,6 @@
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { addJob } from '@/app/_server/jobs/add-job';
+import { changeJob } from '@/app/_server/jobs/change-job';
 import { history } from '@/app/_server/ledger/history';
 import { reverseEntry } from '@/app/_server/ledger/reverse-entry';
 import { addPlace } from '@/app/_server/places/add-place';
@@ -92,6 +93,106 @@ describe('taking from a container', () => {
     expect(must(await pull(label, { seen: 'stop' })).word).toBe('use');
   });
 
+  it('takes nothing for a day of use that has passed, and judges it for today', async () => {
+    const { label } = await tin({ dates: { bestBefore: printed('2026-11-20') } });
+    const dayOfUse = day('2026-11-01');
+    expect((await answer(label, { dayOfUse })).verdict).toMatchObject({ word: 'stop', judgedFor: TODAY });
+    expect(await pull(label, { dayOfUse })).toMatchObject({ error: { code: 'day-in-the-past', field: 'dayOfUse' } });
+    const slipped = await job('client', dayOfUse);
+    expect(refusedWith(await pull(label, { jobId: slipped, dayOfUse, seen: 'stop' }))).toBe('day-in-the-past');
+    expect(refusedWith(await pull(label, { jobId: slipped }))).toBe('verdict-changed');
+    expect((await standing(label))?.left).toBe(2_500_000);
+  });
+
+  it.each(['done', 'dropped'] as const)('gives nothing to a job that is %s', async (state) => {
+    const { label } = await tin();
+    const fields = { name: name('Job'), purpose: 'client' as const, client: '', dayOfUse: TODAY, note: '' };
+    const { jobId } = must(await addJob(test.book, by(), fields));
+    must(await changeJob(test.book, by(), { ...fields, jobId, state }));
+    const refused = await pull(label, { jobId });
+    expect(refused).toMatchObject({ error: { code: 'job-not-open', field: 'jobId', facts: { state } } });
+    if (!refused.ok)
+      expect(sayRefusal(refused.error).what).toBe(`${fields.name} is ${state}: nothing more is given to it.`);
+    expect((await standing(label))?.left).toBe(2_500_000);
+    must(await changeJob(test.book, by(), { ...fields, jobId, state: 'open' }));
+    must(await pull(label, { jobId }));
+  });
+
+  describe('found by weighing', () => {
+    const whyOf = async (stockId: number) => (await history(test.book, { stockId })).entries[0]?.why;
+
+    it('is computed again by the density, and says so in the history', async () => {
+      const { label, containers } = await tin({ size: 2_000_000, product: { unit: 'uL', packageSize: 2_000_000 } });
+      const weighed = { beforeMg: 2_410_000, afterMg: 1_980_000 };
+      // 430 g at 1100 g/L.
+      const asked = 390_909;
+      const wrong = await pull(label, { asked: 390_000, weighed });
+      expect(wrong).toMatchObject({ error: { code: 'weighing-differs', facts: { used: asked, asked: 390_000 } } });
+      if (!wrong.ok) expect(sayRefusal(wrong.error).what).toContain('391 mL');
+      expect(must(await pull(label, { asked, weighed })).left).toBe(2_000_000 - asked);
+      expect(await whyOf(containers[0]?.stockId ?? 0)).toBe(
+        'weighed 2.41 kg before, 1.98 kg after, computed by density 1 100 g/L',
+      );
+    });
+
+    it('refuses weights that cannot be, in the words of the scale', async () => {
+      const { label } = await tin();
+      const refused = await pull(label, { weighed: { afterMg: 100_000 } });
+      expect(refused).toMatchObject({ error: { code: 'weighing-does-not-fit', field: 'asked' } });
+      if (!refused.ok) expect(sayRefusal(refused.error).what).toContain('less than the empty container weighs');
+    });
+
+    it('keeps the weights beside the reason of an override', async () => {
+      const { label, lotId, containers } = await tin({ dates: { bestBefore: printed('2026-11-01') } });
+      const poured = by();
+      const pour = { lotId, kind: 'test-pour' as const, madeOn: TODAY, passed: true, method: '', note: 'Hard' };
+      must(await recordInspection(test.book, poured, pour));
+      const { id } = await test.book.read.inspection.findFirstOrThrow({ where: { lotId } });
+      const override = { reason: 'Only a sample', inspectionId: id };
+      must(await pull(label, { seen: 'stop', override, asked: 400_000, weighed: { afterMg: 2_280_000 } }));
+      expect(await whyOf(containers[0]?.stockId ?? 0)).toBe(
+        'Only a sample; not weighed before, container 180 g, weighed 2.28 kg after',
+      );
+    });
+  });
+
+  describe('taken on another day', () => {
+    const received = (more: Parameters<typeof tin>[0] = {}) => tin({ receivedOn: day('2026-11-10'), ...more });
+
+    it('happened on that day and was written on this one, and opens a sealed container on that day', async () => {
+      const { label, containers } = await received();
+      const pulled = must(await pull(label, { happenedOn: day('2026-11-20') }));
+      expect(pulled).toMatchObject({ opened: true, takenOn: '2026-11-20' });
+      expect((await standing(label))?.opened).toEqual({ on: '2026-11-20', sureness: 'known' });
+      const { entries } = await history(test.book, { stockId: containers[0]?.stockId });
+      // Noon in New York.
+      expect(entries[0]).toMatchObject({ happenedAt: '2026-11-20T17:00:00.000Z', writtenAt: NOW.toISOString() });
+    });
+
+    it('was open on that day, whatever later day it was thought to be opened on', async () => {
+      const { label } = await received();
+      must(await pull(label));
+      must(await pull(label, { happenedOn: day('2026-11-18') }));
+      expect((await standing(label))?.opened).toEqual({ on: '2026-11-18', sureness: 'known' });
+    });
+
+    it('is not after today and not before the container arrived', async () => {
+      const { label } = await received();
+      const early = await pull(label, { happenedOn: day('2026-11-09') });
+      expect(early).toMatchObject({ error: { code: 'taken-before-it-arrived', field: 'happenedOn' } });
+      if (!early.ok) expect(sayRefusal(early.error).what).toContain('came in on 10 Nov 2026');
+      expect(await pull(label, { happenedOn: day('2026-11-26') })).toMatchObject({ error: { field: 'happenedOn' } });
+      must(await pull(label, { happenedOn: day('2026-11-10') }));
+    });
+
+    it('is today’s own moment when the day given is today', async () => {
+      const { label, containers } = await received();
+      must(await pull(label, { happenedOn: TODAY }));
+      const { entries } = await history(test.book, { stockId: containers[0]?.stockId });
+      expect(entries[0]?.happenedAt).toBe(NOW.toISOString());
+    });
+  });
+
   describe('parts A and B', () => {
     const part = (letter: 'A' | 'B', system: string) =>
       tin({ product: { kind: `resin-${letter.toLowerCase()}`, system: { name: system, part: letter } } });
@@ -176,6 +277,35 @@ describe('taking from a container', () => {
       const elsewhere = await past();
       expect(refusedWith(await anyway(label, await pour(elsewhere.lotId)))).toBe('override-needs-test-pour');
       expect(refusedWith(await anyway(label, await pour(lotId, { passed: false })))).toBe('test-pour-not-passed');
+    });
+
+    it('does not rest on a test pour made while the limit was still ahead', async () => {
+      const { label, lotId } = await past();
+      const early = await anyway(label, await pour(lotId, { madeOn: day('2026-11-01') }));
+      expect(early).toMatchObject({
+        error: { code: 'test-pour-too-old', field: 'override', facts: { since: '2026-11-02', because: 'past-limit' } },
+      });
+      if (!early.ok) expect(sayRefusal(early.error).todo).toBe('Record one that was poured on 2 Nov 2026 or later.');
+      expect((await standing(label))?.left).toBe(2_500_000);
+      expect(must(await anyway(label, await pour(lotId, { madeOn: day('2026-11-02') }))).overridden).toBe(true);
+    });
+
+    it('does not rest on one made before an opened life began that has ended, nor on one of long ago', async () => {
+      const aged = { openedLife: { count: 1, unit: 'week' as const } };
+      const { label, lotId } = await tin({ product: aged, receivedOn: day('2026-06-01') });
+      must(await openContainer(test.book, by(), { label, opened: { on: day('2026-11-20'), sureness: 'known' } }));
+      const later = { dayOfUse: day('2026-11-28'), seen: 'stop' as const };
+      const before = await pour(lotId, { madeOn: day('2026-11-19') });
+      const override = (inspectionId: number) => ({ reason: 'Agreed', inspectionId });
+      expect(refusedWith(await pull(label, { ...later, override: override(before) }))).toBe('test-pour-too-old');
+      const since = await pour(lotId, { madeOn: day('2026-11-20') });
+      must(await pull(label, { ...later, override: override(since) }));
+
+      const undated = { statedLife: undefined, openedLife: undefined };
+      const unknown = await tin({ dates: {}, product: undated, receivedOn: day('2026-06-01') });
+      const old = await pour(unknown.lotId, { madeOn: day('2026-08-26') });
+      expect(refusedWith(await anyway(unknown.label, old))).toBe('test-pour-too-old');
+      must(await anyway(unknown.label, await pour(unknown.lotId, { madeOn: day('2026-08-27') })));
     });
 
     it('does not rest on a look: an inspection is no test pour', async () => {

@@ -6,14 +6,13 @@ import { theBook } from '@/app/_server/book/the-book';
 import { typingContext } from '@/app/_server/book/typing-context';
 import { teachCode } from '@/app/_server/codes/teach-code';
 import { type Scanned, whatWasScanned } from '@/app/_server/codes/what-was-scanned';
-import { reverseEntry } from '@/app/_server/ledger/reverse-entry';
 import { addPlace, PLACE_KINDS } from '@/app/_server/places/add-place';
 import { type ArrivalProduct, arrivalProduct } from '@/app/_server/products/arrival-product';
 import { listProducts, listSystems, type ProductChoice } from '@/app/_server/products/product-page';
 import { teachProduct } from '@/app/_server/products/teach-product';
 import { receiveContainers } from '@/app/_server/stock/receive-containers';
-import { arrivalSchema, scanSchema } from './schema';
-import { meaningSchema, productSchema } from './teach-schema';
+import { arrivalSchema, scanSchema } from '@/app/(shop)/arrive/schema';
+import { meaningSchema, productSchema } from '@/app/(shop)/arrive/teach-schema';
 
 /** What a scan means. Reads only; throws where the book cannot be read, and the screen keeps the scan. */
 export async function askBook(scan: unknown): Promise<Scanned> {
@@ -34,15 +33,15 @@ export async function readArrivalProduct(productId: unknown): Promise<ArrivalPro
 }
 
 export async function bookArrival(key: string, input: unknown) {
-  return act(arrivalSchema(await typingContext()), key, input, receiveContainers);
+  return act(async () => arrivalSchema(await typingContext()), key, input, receiveContainers);
 }
 
 export async function teachNewProduct(key: string, input: unknown) {
-  return act(productSchema(await typingContext()), key, input, teachProduct);
+  return act(async () => productSchema(await typingContext()), key, input, teachProduct);
 }
 
 export async function teachMeaning(key: string, input: unknown) {
-  return act(meaningSchema(await typingContext()), key, input, teachCode);
+  return act(async () => meaningSchema(await typingContext()), key, input, teachCode);
 }
 
 const placeSchema = z.object({
@@ -55,10 +54,4 @@ const placeSchema = z.object({
 
 export async function addPlaceHere(key: string, input: unknown) {
   return act(placeSchema, key, input, addPlace);
-}
-
-const undoSchema = z.object({ entryId: z.int(), why: z.string().max(200) });
-
-export async function undoEntry(key: string, input: unknown) {
-  return act(undoSchema, key, input, reverseEntry);
 }

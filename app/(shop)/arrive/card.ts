@@ -1,11 +1,11 @@
 import type { LabelSays } from '@/app/_server/codes/look-up-scan';
 import type { ArrivalProduct } from '@/app/_server/products/arrival-product';
+import { sizeText } from '@/app/(shop)/arrive/size-text';
 import type { CalendarDate } from '@/shared/calendar/calendar-date';
 import type { LifeUnit } from '@/shared/calendar/life';
 import { sayDate } from '@/shared/calendar/say-date';
 import type { Condition } from '@/shared/shelf-life/types/container-facts';
 import type { UnitSystem } from '@/shared/units/unit-system';
-import { sizeText } from './size-text';
 
 export const DATE_NAMES = ['useBy', 'bestBefore', 'madeOn'] as const;
 export type DateName = (typeof DATE_NAMES)[number];
@@ -26,7 +26,10 @@ export type Card = {
   readonly size: string;
   readonly cost: string;
   readonly placeLabel: string;
+  /** A place that is named here and not in the book yet: the same press that books the card adds it. */
+  readonly newPlace: string;
   readonly receivedOn: string;
+  readonly isOpened: boolean;
   readonly openedOn: string;
   readonly sureness: 'known' | 'guessed';
   readonly left: string;
@@ -36,6 +39,10 @@ export type Card = {
   readonly quarantine: boolean;
   readonly reference: string;
 };
+
+/** What a card is of, in a few words: `Deep-pour resin, part A, lot K26-114`. */
+export const sayCard = ({ product, lot }: Card): string =>
+  lot.trim() ? `${product.name}, lot ${lot.trim()}` : product.name;
 
 const NO_DATE: CardDate = { text: '', fromCode: false, confirmed: false };
 
@@ -65,7 +72,9 @@ export function newCard(
     size: sizeText(product.packageSize, product.unit, prefer),
     cost: '',
     placeLabel,
+    newPlace: '',
     receivedOn: sayDate(today),
+    isOpened: false,
     openedOn: '',
     sureness: 'known',
     left: '',

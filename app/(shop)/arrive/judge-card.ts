@@ -1,15 +1,17 @@
 import type { KnownLot } from '@/app/_server/products/arrival-product';
+import type { Card, CardDate, DateName } from '@/app/(shop)/arrive/card';
+import { DATE_NAMES } from '@/app/(shop)/arrive/card';
+import { openingOf } from '@/app/(shop)/arrive/opening-of';
 import type { CalendarDate } from '@/shared/calendar/calendar-date';
 import type { DateOrder } from '@/shared/calendar/date-readings';
 import { parseLife } from '@/shared/calendar/life';
 import { readTypedDate } from '@/shared/calendar/read-typed-date';
+import type { Opened } from '@/shared/ledger/opened';
 import { judge } from '@/shared/shelf-life/judge';
 import type { LabelDate } from '@/shared/shelf-life/types/label-date';
 import type { Verdict } from '@/shared/shelf-life/types/verdict';
 import { parseQuantity } from '@/shared/units/parse-quantity';
 import type { UnitSystem } from '@/shared/units/unit-system';
-import type { Card, CardDate, DateName } from './card';
-import { DATE_NAMES } from './card';
 
 type Context = { readonly today: CalendarDate; readonly order: DateOrder; readonly prefer: UnitSystem };
 
@@ -25,6 +27,12 @@ function labelDate(date: CardDate, { today, order }: Context): LabelDate | undef
   return { date: read.value.date, precision: read.value.precision, confirmed: date.confirmed };
 }
 
+/** When what is on the card was opened, as far as its day reads. */
+export function openingOn(card: Card, { today, order }: Pick<Context, 'today' | 'order'>): Opened | undefined {
+  const read = readTypedDate(card.openedOn, { today, order });
+  return read.ok && !read.value.ambiguous ? openingOf(read.value, card.sureness) : undefined;
+}
+
 /**
  * How what arrives stands today for a client's piece, from the card as it is typed so far. What does not read yet counts
  * as not there; the lot's own dates in the book stand before the label's. A quarantine chosen here is left out: it says
@@ -38,7 +46,7 @@ export function judgeCard(card: Card, context: Context): Verdict {
     const date = known?.facts[name] ?? labelDate(card.dates[name], context);
     if (date) dates[name] = date;
   }
-  const opened = labelDate({ text: card.openedOn, fromCode: false, confirmed: true }, context);
+  const opened = openingOn(card, context);
   const left = parseQuantity(card.left, { unit: product.unit, prefer: context.prefer });
   const life = parseLife(Number(card.openedLifeCount || Number.NaN), card.openedLifeUnit);
   return judge({
@@ -48,7 +56,7 @@ export function judgeCard(card: Card, context: Context): Verdict {
       id: 'new',
       label: '',
       left: left.ok && left.value > 0 ? left.value : product.packageSize,
-      opened: opened && { on: opened.date, sureness: card.sureness },
+      opened,
       conditions: card.conditions,
       hold: 'free',
       statedOpenedLife: life.ok ? life.value : undefined,

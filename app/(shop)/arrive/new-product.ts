@@ -1,14 +1,14 @@
 import type { LabelSays } from '@/app/_server/codes/look-up-scan';
+import type { TypedProduct } from '@/app/(shop)/arrive/teach-schema';
 import { defaultPolicy } from '@/shared/shelf-life/default-policy';
 import type { MaterialKind } from '@/shared/shelf-life/material-kinds';
 import type { UnitSystem } from '@/shared/units/unit-system';
-import type { TypedProduct } from './teach-schema';
 
-/** A product nobody has described yet; the size is taken from the label where it states one. */
-export function newProduct(code: string | undefined, says: LabelSays | undefined): TypedProduct {
+/** A product nobody has described yet; the size is taken from the label where it states one. `name` is what it was looked for by. */
+export function newProduct(code: string | undefined, says: LabelSays | undefined, name = ''): TypedProduct {
   return {
     code,
-    name: '',
+    name: name.trim(),
     maker: '',
     kind: '',
     size: sizeOnLabel(says),
@@ -24,6 +24,7 @@ export function newProduct(code: string | undefined, says: LabelSays | undefined
     hazards: [],
     safetySheet: '',
     tare: '',
+    density: '',
     note: '',
   };
 }

@@ -4,6 +4,7 @@ import type { DateOrder, DateReading } from '@/shared/calendar/date-readings';
 import { LIFE_UNITS, type Life, type LifeUnit, parseLife } from '@/shared/calendar/life';
 import { readTypedDate } from '@/shared/calendar/read-typed-date';
 import { sayDateError } from '@/shared/calendar/say-date-error';
+import { MOST_AT_ONCE } from '@/shared/labels/most-at-once';
 import type { CurrencyCode } from '@/shared/units/currency';
 import { parseLength } from '@/shared/units/parse-length';
 import { parseMoney } from '@/shared/units/parse-money';
@@ -51,7 +52,7 @@ export function readFields(typing: Typing, context: z.core.$RefinementCtx) {
       if (!read) return undefined;
       return read.precision === 'day' ? read.date : say(field, 'Give the day too, for example 12 Dec 2026.');
     },
-    count(field: string, text: string, most = 500): number | undefined {
+    count(field: string, text: string, most = MOST_AT_ONCE): number | undefined {
       if (/^\d{1,4}$/.test(text.trim()) && Number(text) >= 1 && Number(text) <= most) return Number(text);
       return say(field, `Give a whole number from 1 to ${most}.`);
     },

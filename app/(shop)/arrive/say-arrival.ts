@@ -20,7 +20,7 @@ export function sayArrival(verdict: Verdict, today: CalendarDate): readonly [str
     ];
   }
   if (worst.code === 'date-unknown') {
-    return ['No date is never good: unknown.', 'It needs an inspection before it goes in a client job.'];
+    return ['Its date is unknown.', 'Unknown is never good: it needs an inspection before it goes in a client job.'];
   }
   if (worst.code === 'limit-near' && good) {
     return [good, worst.daysLeft === 0 ? 'That is today.' : `That is only ${days(worst.daysLeft)} from now.`];

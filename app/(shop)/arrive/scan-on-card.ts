@@ -1,6 +1,7 @@
 import type { LabelSays } from '@/app/_server/codes/look-up-scan';
 import type { Scanned } from '@/app/_server/codes/what-was-scanned';
-import { type Card, DATE_NAMES, DATE_WORDS, datesOnLabel } from './card';
+import { type Card, DATE_NAMES, DATE_WORDS, datesOnLabel } from '@/app/(shop)/arrive/card';
+import { MOST_AT_ONCE } from '@/shared/labels/most-at-once';
 
 /** What a scan did while a card was open. `said` is the sentence for it; the card changes only where one is given. */
 export type ScanOnCard =
@@ -9,15 +10,17 @@ export type ScanOnCard =
   /** Something that is none of this card's business: it is shown beside the card, which stays. */
   | { readonly kind: 'other' };
 
-const MOST = 500;
-
 /**
  * What a second scan means while the arrival card is open: the lot or date label of the same container fills in, the same
  * product again is one more of them, a place says where they go, and anything else leaves the card as it is.
  */
 export function scanOnCard(card: Card, scanned: Scanned): ScanOnCard {
   if (scanned.kind === 'place') {
-    return { kind: 'changed', card: { ...card, placeLabel: scanned.label }, said: `It goes to ${scanned.name}.` };
+    return {
+      kind: 'changed',
+      card: { ...card, placeLabel: scanned.label, newPlace: '' },
+      said: `It goes to ${scanned.name}.`,
+    };
   }
   if (scanned.kind === 'label-without-product') return withLabel(card, scanned.says, false);
   if (scanned.kind !== 'product' || scanned.product.productId !== card.product.productId) return { kind: 'other' };
@@ -68,7 +71,8 @@ function withLabel(card: Card, says: LabelSays, isContainer: boolean): ScanOnCar
   }
   if (!isContainer) return { kind: 'refused', said: 'That label says nothing new.' };
   const before = /^\d+$/.test(card.count.trim()) ? Number(card.count) : 0;
-  if (before >= MOST) return { kind: 'refused', said: `${MOST} at once is the most. Book these in first.` };
+  if (before >= MOST_AT_ONCE)
+    return { kind: 'refused', said: `${MOST_AT_ONCE} at once is the most. Book these in first.` };
   const count = String(before + 1);
   return { kind: 'changed', card: { ...card, count, serials }, said: `One more: ${count} now.` };
 }

@@ -1,9 +1,10 @@
 import { z } from 'zod';
 import type { LotDatesInput } from '@/app/_server/stock/lot-dates';
 import type { ReceiveContainers } from '@/app/_server/stock/receive-containers';
+import { DATE_NAMES } from '@/app/(shop)/arrive/card';
+import { openingOf } from '@/app/(shop)/arrive/opening-of';
+import { readFields, type Typing } from '@/app/(shop)/arrive/read-fields';
 import { CONDITIONS } from '@/shared/shelf-life/types/container-facts';
-import { DATE_NAMES } from './card';
-import { readFields, type Typing } from './read-fields';
 
 const words = (most: number) => z.string().max(most, `At most ${most} characters.`);
 const date = z.object({ text: words(60), confirmed: z.boolean() });
@@ -22,6 +23,8 @@ const typedArrival = z.object({
   cost: words(60),
   placeLabel: words(20),
   receivedOn: words(60),
+  /** Whether it came open: part-used, or bought from somebody. */
+  isOpened: z.boolean(),
   openedOn: words(60),
   sureness: z.enum(['known', 'guessed']),
   left: words(60),
@@ -31,6 +34,9 @@ const typedArrival = z.object({
   quarantine: z.boolean(),
   reference: words(120),
 });
+
+const NO_OPENING =
+  'Give the day it was opened, as near as you know. If nobody knows, the earliest it can have been. A month will do.';
 
 export type TypedArrival = z.input<typeof typedArrival>;
 
@@ -47,7 +53,10 @@ export function arrivalSchema(typing: Typing): z.ZodType<ReceiveContainers> {
     const size = read.quantity('size', typed.size, typed.unit);
     if (typed.size.trim() === '') read.say('size', 'Type what one holds when full, for example 2.5 kg.');
     const receivedOn = typed.receivedOn.trim() === '' ? typing.today : read.day('receivedOn', typed.receivedOn);
-    const openedOn = read.day('openedOn', typed.openedOn);
+    // What is left of a full one, or a day, says that it was opened too.
+    const isOpened = [typed.openedOn, typed.left].some((text) => text.trim() !== '') || typed.isOpened;
+    if (isOpened && typed.openedOn.trim() === '') read.say('openedOn', NO_OPENING);
+    const openedOn = read.date('openedOn', typed.openedOn);
     const arrival = {
       productId: typed.productId,
       unit: typed.unit,
@@ -57,7 +66,7 @@ export function arrivalSchema(typing: Typing): z.ZodType<ReceiveContainers> {
       openedLife: read.life('openedLifeCount', typed.openedLifeCount, typed.openedLifeUnit),
       costMinor: read.money('cost', typed.cost),
       placeLabel: typed.placeLabel || undefined,
-      opened: openedOn && { on: openedOn, sureness: typed.sureness },
+      opened: openedOn && openingOf(openedOn, typed.sureness),
       conditions: typed.conditions,
       hold: typed.quarantine ? ('quarantine' as const) : ('free' as const),
       reference: typed.reference.trim() || undefined,

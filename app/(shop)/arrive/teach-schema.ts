@@ -1,14 +1,15 @@
 import { z } from 'zod';
 import type { TeachCode } from '@/app/_server/codes/teach-code';
 import type { TeachProduct } from '@/app/_server/products/teach-product';
+import { readFields, type Typing } from '@/app/(shop)/arrive/read-fields';
+import { readAnyQuantity } from '@/app/(shop)/arrive/size-text';
 import { GHS_CODES } from '@/shared/hazards/ghs-pictograms';
 import { parseOwnLabel } from '@/shared/scan-codes/parse-own-label';
 import { isMaterialKind } from '@/shared/shelf-life/material-kinds';
 import { POLICY_KINDS } from '@/shared/shelf-life/types/policy';
+import { gramsPerLitre } from '@/shared/units/density';
 import { parseTemperature } from '@/shared/units/parse-temperature';
 import { sayQuantityError } from '@/shared/units/say-quantity-error';
-import { readFields, type Typing } from './read-fields';
-import { readAnyQuantity } from './size-text';
 
 const words = (most: number) => z.string().max(most, `At most ${most} characters.`);
 const basis = z.enum(['label', 'data-sheet', 'house-default']);
@@ -33,6 +34,7 @@ const typedProduct = z.object({
   hazards: z.array(z.enum(GHS_CODES)).max(GHS_CODES.length),
   safetySheet: words(500),
   tare: words(60),
+  density: words(10),
   note: words(1000),
 });
 
@@ -62,6 +64,13 @@ export function productSchema(typing: Typing): z.ZodType<TeachProduct> {
     if ((typed.storageLeast.trim() === '') !== (typed.storageMost.trim() === '')) {
       read.say('storageMost', 'Give both the coldest and the warmest, or neither.');
     }
+    const density = () => {
+      const text = typed.density.trim();
+      if (text === '') return undefined;
+      const grams = gramsPerLitre(Number(text.replace(',', '.')));
+      if (grams.ok) return Number(grams.value);
+      return read.say('density', 'Give whole grams in a litre, from 200 to 20 000. Water is 1000, epoxy about 1100.');
+    };
     const part = typed.kind === 'resin-a' ? 'A' : typed.kind === 'resin-b' ? 'B' : undefined;
     const safetySheet = typed.safetySheet.trim();
     if (safetySheet && !isWebAddress(safetySheet)) {
@@ -73,6 +82,7 @@ export function productSchema(typing: Typing): z.ZodType<TeachProduct> {
       maker: typed.maker,
       kind: typed.kind,
       tareMg: read.quantity('tare', typed.tare, 'mg'),
+      densityGramsPerLitre: density(),
       policyKind: typed.policyKind,
       statedLife: keeps ? undefined : read.life('statedLife', typed.statedLife.count, typed.statedLife.unit),
       statedLifeBasis: typed.statedLife.basis,

@@ -11,7 +11,7 @@ import { weighContainer } from '@/app/_server/stock/weigh-container';
 import { conditionSchema, openSchema, weighSchema } from '@/app/(shop)/containers/schema';
 
 export async function openAction(key: string, input: unknown) {
-  return act(openSchema(await typingContext()), key, input, openContainer);
+  return act(async () => openSchema(await typingContext()), key, input, openContainer);
 }
 
 export async function conditionAction(key: string, input: unknown) {
@@ -19,9 +19,13 @@ export async function conditionAction(key: string, input: unknown) {
 }
 
 export async function weighAction(key: string, input: unknown) {
+  return act(() => weighSchemaFor(input), key, input, weighContainer);
+}
+
+async function weighSchemaFor(input: unknown) {
   const asked = z.object({ label: z.string() }).safeParse(input);
   const page = asked.success ? await containerPage(await theBook(), asked.data.label) : undefined;
   // Of a container that is not in the book nothing is known; the command refuses it in its own words.
   const thing = { unit: page?.line.unit ?? ('mg' as const), densityGramsPerLitre: page?.densityGramsPerLitre ?? null };
-  return act(weighSchema(await typingContext(), thing), key, input, weighContainer);
+  return weighSchema(await typingContext(), thing);
 }

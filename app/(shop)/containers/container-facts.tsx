@@ -4,6 +4,7 @@ import type { ContainerPage } from '@/app/_server/stock/container-page';
 import { Code } from '@/app/_ui/code';
 import type { Fact } from '@/app/_ui/facts';
 import { CONDITION_WORDS } from '@/app/(shop)/_parts/condition-words';
+import { sayLeftOf } from '@/app/(shop)/_parts/stock/say-left-of';
 import { sayDate } from '@/shared/calendar/say-date';
 import { isMaterialKind, MATERIAL_KINDS } from '@/shared/shelf-life/material-kinds';
 import { printMoney } from '@/shared/units/print-money';
@@ -15,11 +16,12 @@ const HOLDS = { free: '', 'on-hold': 'On hold', quarantine: 'In quarantine', rec
 export function containerFacts({ line, cost }: ContainerPage, { today, units: prefer }: BookHead): Fact[] {
   const { container } = line.candidate;
   const opened = container.opened;
+  const amounts = sayLeftOf(line, prefer);
   const say = (date: typeof today) => sayDate(date, { today });
   return [
     {
       term: 'Left',
-      value: `${line.left === 0 ? 'Nothing' : printQuantity(line.left, line.unit, { prefer, rounding: 'down' })} of ${printQuantity(line.size, line.unit, { prefer })}`,
+      value: `${line.left === 0 ? 'Nothing' : amounts.left} of ${amounts.size}`,
     },
     {
       term: 'Product',

@@ -6,5 +6,5 @@ import { correctLotDates } from '@/app/_server/stock/correct-lot-dates';
 import { lotDatesSchema } from '@/app/(shop)/lots/schema';
 
 export async function lotDatesAction(key: string, input: unknown) {
-  return act(lotDatesSchema(await typingContext()), key, input, correctLotDates);
+  return act(async () => lotDatesSchema(await typingContext()), key, input, correctLotDates);
 }

@@ -7,7 +7,7 @@ import { recordReading } from '@/app/_server/stock/record-reading';
 import { giveSchema, readingSchema } from '@/app/(shop)/pieces/schema';
 
 export async function readingAction(key: string, input: unknown) {
-  return act(readingSchema(await typingContext()), key, input, recordReading);
+  return act(async () => readingSchema(await typingContext()), key, input, recordReading);
 }
 
 export async function giveAction(key: string, input: unknown) {

@@ -1,7 +1,7 @@
 import { z } from 'zod';
 import { thingLabel, words } from '@/app/(shop)/_parts/acts/schemas';
 import { readFields, type Typing } from '@/app/(shop)/arrive/read-fields';
-import { readMoisture } from '@/app/(shop)/pieces/read-moisture';
+import { readMoisture, sayMoistureError } from '@/shared/wood/read-moisture';
 
 export const giveSchema = z.object({
   label: thingLabel,
@@ -17,9 +17,9 @@ export function readingSchema(typing: Typing) {
       const read = readFields(typing, context);
       const takenOn = read.day('takenOn', typed.takenOn);
       if (typed.takenOn.trim() === '') read.say('takenOn', 'Give the day it was read.');
-      const mcTenths = readMoisture(moisture);
-      if (mcTenths === undefined) read.say('moisture', 'Type what the meter shows, for example 8.4.');
-      if (!takenOn || mcTenths === undefined) return z.NEVER;
-      return { ...typed, takenOn, mcTenths, meter: typed.meter.trim(), spot: typed.spot.trim() };
+      const mc = readMoisture(moisture);
+      if (!mc.ok) read.say('moisture', sayMoistureError(mc.error));
+      if (!takenOn || !mc.ok) return z.NEVER;
+      return { ...typed, takenOn, mcTenths: mc.value, meter: typed.meter.trim(), spot: typed.spot.trim() };
     });
 }

@@ -6,5 +6,5 @@ import { changeProduct } from '@/app/_server/products/change-product';
 import { changeSchema } from '@/app/(shop)/products/schema';
 
 export async function changeProductAction(key: string, input: unknown) {
-  return act(changeSchema(await typingContext()), key, input, changeProduct);
+  return act(async () => changeSchema(await typingContext()), key, input, changeProduct);
 }

@@ -7,6 +7,7 @@ const LONGEST_WORDS = 1000;
 const TOO_LONG = 'That is too long. A few sentences will do.';
 
 const words = z.string().trim().max(LONGEST_WORDS, TOO_LONG);
+const weight = z.number().int().nonnegative();
 const id = z.number().int().positive();
 
 /** A calendar day in its stored form. */
@@ -44,11 +45,16 @@ export const pullQuerySchema = z
   })
   .transform(({ code, symbology, ...rest }) => ({ ...rest, scan: { text: code, symbology } }));
 
-/** A pull: the amount in the product's small unit, the word that was on the screen, and an override where there is one. */
+/**
+ * A pull: the amount in the product's small unit, the word that was on the screen, the weights it was
+ * found by, the day it was taken where that is not today, and an override where there is one.
+ */
 export const pullSchema = z.object({
   ...ask,
   label: labelSchema,
   asked: z.number().int('Type an amount above zero.').positive('Type an amount above zero.'),
+  weighed: z.object({ beforeMg: weight.optional(), afterMg: weight }).optional(),
+  happenedOn: daySchema.optional(),
   seen: z.enum(['use', 'care', 'stop']),
   override: z
     .object({ reason: words.min(1, 'Write why it is used anyway, in a few words.'), inspectionId: id })

@@ -8,6 +8,7 @@ import { thingHref } from '@/app/(shop)/_parts/thing-href';
 import styles from '@/app/(shop)/arrive/_ui/arrive.module.css';
 import { BrokenCode } from '@/app/(shop)/arrive/_ui/broken-code';
 import { Safety } from '@/app/(shop)/pull/_ui/safety';
+import { CorrectHere } from '@/app/(shop)/scan/_ui/correct-here';
 import { ScanHere } from '@/app/(shop)/scan/_ui/scan-here';
 import { sayScanned } from '@/app/(shop)/scan/say-scanned';
 
@@ -42,7 +43,14 @@ export default async function ScanPage({ searchParams }: { searchParams: Query }
           </p>
         ))}
         {broken ? (
-          <BrokenCode text={text} malformed={broken} />
+          <>
+            <BrokenCode text={text} malformed={broken} />
+            {broken.code === 'too-long' ? null : (
+              <div className={styles.correct}>
+                <CorrectHere key={text} scan={{ text, symbology }} at={broken.at} />
+              </div>
+            )}
+          </>
         ) : (
           <p className={styles.note}>
             Read: <span className={styles.code}>{showCode(text.slice(0, 300))}</span>

@@ -71,7 +71,7 @@ export default async function WatchPage({ searchParams }: { searchParams: Promis
   };
 
   return (
-    <Page title="Watch" context={`${sayDate(today)}, ${head.name}`} settings>
+    <Page title="Watch" context={sayDate(today)} settings>
       {isQuiet ? (
         <Empty
           title={quiet}

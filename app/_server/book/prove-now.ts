@@ -17,9 +17,10 @@ export function proveNow(): Promise<Proof> {
 }
 
 async function prove(): Promise<Proof> {
-  const book = await openBook(bookFiles());
+  const files = bookFiles();
+  const book = await openBook(files);
   try {
-    return await book.read.$transaction((tx) => proveBook(tx), { maxWait: 10_000, timeout: 600_000 });
+    return await book.read.$transaction((tx) => proveBook(tx, files.photos), { maxWait: 10_000, timeout: 600_000 });
   } finally {
     await book.close();
   }

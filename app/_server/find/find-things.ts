@@ -1,3 +1,4 @@
+import { readQuery } from '@/app/_server/find/read-query';
 import { type FoundKind, searchWords } from '@/app/_server/find/search-words';
 import { Prisma } from '@/prisma/generated/client';
 import type { OpenBook } from '@/prisma/open-book';
@@ -12,19 +13,23 @@ export type Found = Record<FoundKind, number[]> & {
 /** The character after every letter and digit: the end of a prefix's range on the index. */
 const AFTER = '\u{10FFFF}';
 const MOST = 500;
-/** A taught code is searched for once this much of it is typed: two digits of a GTIN say nothing. */
-const LEAST_OF_A_CODE = 4;
 
 /**
  * Finds things whose words begin with every word of the query, as you type it: a range on the word index for the longest
  * word, the others checked on what it finds, until there are enough. An own label is found with its dash or without, and
- * a code that was taught by its beginning.
+ * a code that was taught by its beginning, as it is printed.
  */
 export async function findThings(book: OpenBook, query: string): Promise<Found> {
   const found: Found = { product: [], lot: [], piece: [], place: [], job: [], containers: [], cut: false };
-  const words = searchWords(query).slice(0, 6);
+  const { words, label, codes } = readQuery(query);
+  await Promise.all([addByWords(book, words, found), addByLabel(book, label, found), addByCode(book, codes, found)]);
+  return found;
+}
+
+async function addByWords(book: OpenBook, text: string, found: Found): Promise<void> {
+  const words = searchWords(text).slice(0, 6);
   const [longest, ...others] = [...words].sort((a, b) => b.length - a.length);
-  if (!longest) return found;
+  if (!longest) return;
   const kinds: FoundKind[] = ['product', 'lot', 'piece', 'place', 'job'];
   // All kinds in one question: asked one by one, the asking took longer than the finding.
   const rows = await book.read.$queryRaw<{ kind: FoundKind; refId: number }[]>`
@@ -32,17 +37,17 @@ export async function findThings(book: OpenBook, query: string): Promise<Found> 
       kinds.map((kind) => idsOf(kind, longest, others)),
       ' UNION ALL ',
     )}`;
-  for (const { kind, refId } of rows) found[kind].push(refId);
-  found.cut = kinds.some((kind) => found[kind].length >= MOST);
-  await Promise.all([addByLabel(book, query, found), addByCode(book, query, found)]);
-  return found;
+  for (const kind of kinds) {
+    const ids = rows.flatMap((row) => (row.kind === kind ? row.refId : []));
+    found[kind] = withThese(ids, found[kind]);
+    found.cut ||= ids.length >= MOST;
+  }
 }
 
 type CodeRow = { productId: number | null; placeId: number | null; stockId: number | null; kind: string | null };
 
-async function addByLabel(book: OpenBook, query: string, found: Found): Promise<void> {
-  const label = query.replaceAll(/[\s-]/g, '').toUpperCase();
-  if (!/^[CSBHFP][0-9A-Z]{1,6}$/.test(label)) return;
+async function addByLabel(book: OpenBook, label: string | undefined, found: Found): Promise<void> {
+  if (label === undefined) return;
   const range = { gte: label, lt: label + AFTER };
   if (label.startsWith('P')) {
     const places = await book.read.place.findMany({ where: { label: range }, select: { id: true }, take: MOST });
@@ -57,19 +62,22 @@ async function addByLabel(book: OpenBook, query: string, found: Found): Promise<
     select: { id: true, kind: true },
     take: MOST,
   });
-  found.containers = rows.filter((row) => row.kind === 'container').map((row) => row.id);
+  found.containers = withThese(
+    found.containers,
+    rows.filter((row) => row.kind === 'container').map((row) => row.id),
+  );
   found.piece = withThese(
     found.piece,
     rows.filter((row) => row.kind === 'piece').map((row) => row.id),
   );
 }
 
-async function addByCode(book: OpenBook, query: string, found: Found): Promise<void> {
-  const code = query.trim();
-  if (code.length < LEAST_OF_A_CODE) return;
+async function addByCode(book: OpenBook, codes: string[], found: Found): Promise<void> {
+  if (codes.length === 0) return;
+  const begins = codes.map((code) => Prisma.sql`(k."value" >= ${code} AND k."value" < ${code + AFTER})`);
   const rows = await book.read.$queryRaw<CodeRow[]>`
     SELECT k."productId", k."placeId", k."stockId", s."kind" FROM "Code" k LEFT JOIN "Stock" s ON s."id" = k."stockId"
-    WHERE k."value" >= ${code} AND k."value" < ${code + AFTER} LIMIT ${MOST}`;
+    WHERE ${Prisma.join(begins, ' OR ')} LIMIT ${MOST}`;
   found.product = withThese(
     found.product,
     rows.flatMap((row) => row.productId ?? []),

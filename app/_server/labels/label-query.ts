@@ -1,9 +1,7 @@
 import { z } from 'zod';
 import { LABEL_FORMAT_IDS, LABEL_FORMATS, labelsPerPage } from '@/shared/labels/label-formats';
+import { MOST_AT_ONCE } from '@/shared/labels/most-at-once';
 import { labelCodeOf } from '@/shared/labels/symbol-text';
-
-/** More than any shop prints at once, and few enough to answer in a second or two. */
-const MOST_CODES = 200;
 
 const code = z.string().transform((text, context) => {
   const shaped = labelCodeOf(text);
@@ -35,7 +33,7 @@ export const labelsPdfQuery = z
         z
           .array(code)
           .min(1, 'The print needs at least one label code.')
-          .max(MOST_CODES, `At most ${MOST_CODES} labels are printed at once.`),
+          .max(MOST_AT_ONCE, `At most ${MOST_AT_ONCE} labels are printed at once.`),
       )
       .transform((list) => [...new Set(list)]),
     copies: z.enum(['1', '2'], { error: 'One or two copies of a label are printed.' }).default('1'),

@@ -1,3 +1,4 @@
+import { entriesOf, type HistoryOf } from '@/app/_server/ledger/entries-of';
 import type { OpenBook } from '@/prisma/open-book';
 import type { VerdictWord } from '@/shared/shelf-life/types/verdict';
 import type { StockUnit } from '@/shared/units/stock-unit';
@@ -42,13 +43,14 @@ export type HistoryEntry = {
   reversedBy: number | null;
   canReverse: boolean;
   movements: HistoryMovement[];
+  /** How many movements it has beside these. */
+  moreMovements: number;
   photos: string[];
 };
 
-/** Which entries: those of a thing, a lot with its containers, a product, a place, a job, or all of the book. */
-export type HistoryOf = { stockId?: number; lotId?: number; productId?: number; placeId?: number; jobId?: number };
-
 const PAGE = 30;
+/** An arrival of hundreds is one entry: so many of its movements are said, and how many more there are. */
+const MOST_MOVEMENTS = 50;
 
 /** Entries, newest first, a page at a time: `before` is the id of the last one seen. */
 export async function history(
@@ -56,10 +58,10 @@ export async function history(
   of: HistoryOf,
   before?: number,
 ): Promise<{ entries: HistoryEntry[]; more: boolean }> {
+  const ids = await entriesOf(book, of, before, PAGE + 1);
   const rows = await book.read.entry.findMany({
-    where: { AND: [await entriesOf(book, of, before), before === undefined ? {} : { id: { lt: before } }] },
+    where: { id: { in: ids.slice(0, PAGE) } },
     orderBy: { id: 'desc' },
-    take: PAGE + 1,
     select: {
       id: true,
       kind: true,
@@ -77,9 +79,10 @@ export async function history(
       place: { select: { name: true } },
       overrideInspection: { select: { madeOn: true, note: true } },
       photos: { select: { file: true } },
+      _count: { select: { movements: true } },
       movements: {
         orderBy: { id: 'asc' },
-        take: 50,
+        take: MOST_MOVEMENTS,
         select: {
           quantityDelta: true,
           conditionFrom: true,
@@ -99,7 +102,7 @@ export async function history(
       },
     },
   });
-  const entries = rows.slice(0, PAGE).map(
+  const entries = rows.map(
     (row): HistoryEntry => ({
       id: row.id,
       kind: row.kind,
@@ -134,28 +137,9 @@ export async function history(
         openedFrom: line.openedFrom,
         openedTo: line.openedTo,
       })),
+      moreMovements: row._count.movements - row.movements.length,
       photos: row.photos.map((photo) => photo.file),
     }),
   );
-  return { entries, more: rows.length > PAGE };
-}
-
-async function entriesOf(book: OpenBook, of: HistoryOf, before: number | undefined) {
-  if (of.productId !== undefined) return { productId: of.productId };
-  if (of.placeId !== undefined) return { placeId: of.placeId };
-  if (of.jobId !== undefined) return { jobId: of.jobId };
-  const things = of.stockId === undefined ? [] : [of.stockId];
-  if (of.lotId !== undefined) {
-    const containers = await book.read.container.findMany({ where: { lotId: of.lotId }, select: { stockId: true } });
-    things.push(of.lotId, ...containers.map((each) => each.stockId));
-  }
-  if (things.length === 0) return {};
-  const moved = await book.read.movement.findMany({
-    where: { stockId: { in: things }, ...(before === undefined ? {} : { entryId: { lt: before } }) },
-    orderBy: { id: 'desc' },
-    distinct: ['entryId'],
-    take: PAGE + 1,
-    select: { entryId: true },
-  });
-  return { OR: [{ id: { in: moved.map((row) => row.entryId) } }, { stockId: { in: things } }] };
+  return { entries, more: ids.length > PAGE };
 }

@@ -1,8 +1,10 @@
 import { balanceOf, stockSelect } from '@/app/_server/ledger/balance-of';
+import { proveOpenedDays, proveOverrides, provePhotos } from '@/app/_server/ledger/prove-facts';
 import type { WriteTransaction } from '@/prisma/open-book';
 import { type Balance, emptyBalance, type StockKind } from '@/shared/ledger/balance';
 import { differingFields } from '@/shared/ledger/differing-fields';
 import { followMovement } from '@/shared/ledger/follow-movement';
+import type { MovementFacts } from '@/shared/ledger/movement';
 import { parseOwnLabel } from '@/shared/scan-codes/parse-own-label';
 
 /** One rule that a book breaks, and where. */
@@ -12,7 +14,7 @@ export type Proof = { entries: number; movements: number; things: number; differ
 
 type Reader = Pick<
   WriteTransaction,
-  'book' | 'entry' | 'movement' | 'stock' | 'container' | 'code' | '$queryRawUnsafe'
+  'book' | 'entry' | 'movement' | 'stock' | 'container' | 'photo' | '$queryRawUnsafe'
 >;
 
 const PAGE = 5000;
@@ -20,9 +22,11 @@ const PAGE = 5000;
 /**
  * Checks every rule on a book and names what differs: balances equal the fold of their movements, every movement starts
  * where the last one ended, entries are numbered without gaps, reversals are exact opposites, labels check, references
- * hold, and the database's own integrity check passes. Reads only.
+ * hold, an override rests on a passed test pour, nothing was opened before it was made, and the database's own integrity
+ * check passes; given the folder of the photos, that they are there. Reads only. What is written meanwhile would look
+ * torn: give it a transaction of its own, as `proveNow` does, where anything may be.
  */
-export async function proveBook(tx: Reader): Promise<Proof> {
+export async function proveBook(tx: Reader, photos?: string): Promise<Proof> {
   const differences: Difference[] = [];
   const found = (rule: string, where: string, says: string) => differences.push({ rule, where, says });
   const integrity = await tx.$queryRawUnsafe<{ integrity_check: string }[]>('PRAGMA integrity_check');
@@ -87,6 +91,9 @@ export async function proveBook(tx: Reader): Promise<Proof> {
     after = lastRow.id;
   }
   await proveReversals(tx, found);
+  await proveOverrides(tx, found);
+  await proveOpenedDays(tx, found);
+  if (photos !== undefined) await provePhotos(tx, photos, found);
   return { entries, movements, things, differences };
 }
 
@@ -100,7 +107,12 @@ async function proveReversals(tx: Reader, found: (rule: string, where: string, s
     const exact =
       undone.stockId === row.stockId &&
       undone.quantityDelta === -row.quantityDelta &&
-      undone.entryId === row.entry.reversesId;
+      undone.entryId === row.entry.reversesId &&
+      changesOf(undone).every(([from, to], nr) => {
+        const [backFrom, backTo] = changesOf(row)[nr] ?? [];
+        // What the movement left as it was may have changed since; the reversal leaves it too.
+        return from === to ? backFrom === backTo : backFrom === to && backTo === from;
+      });
     if (!exact) found('reversals-are-opposites', `movement ${row.id}`, `is not the opposite of movement ${undone.id}`);
   }
   const halves = await tx.entry.findMany({
@@ -116,4 +128,16 @@ async function proveReversals(tx: Reader, found: (rule: string, where: string, s
       found('reversals-are-whole', `entry ${each.id}`, 'undoes only a part of what it reverses');
     }
   }
+}
+
+function changesOf(
+  row: Omit<MovementFacts, 'quantityDelta'>,
+): readonly (readonly [string | number | null, string | number | null])[] {
+  return [
+    [row.placeFromId, row.placeToId],
+    [row.conditionFrom, row.conditionTo],
+    [row.holdFrom, row.holdTo],
+    [row.jobFromId, row.jobToId],
+    [row.openedFrom, row.openedTo],
+  ];
 }

@@ -1,6 +1,9 @@
 import type { Command } from '@/app/_server/act';
+import { refuseClosedJob } from '@/app/_server/jobs/refuse-closed-job';
 import { balanceOf, stockSelect } from '@/app/_server/ledger/balance-of';
 import { type Pen, writeEntry } from '@/app/_server/ledger/write-entry';
+import type { Refusal } from '@/app/_server/refusal';
+import type { Balance } from '@/shared/ledger/balance';
 import { reverseMovement } from '@/shared/ledger/reverse-movement';
 import { err, ok } from '@/shared/result/result';
 
@@ -20,6 +23,8 @@ export const reverseEntry: Command<{ entryId: number; why: string }, { entryId: 
     });
     if (!entry) return err({ code: 'not-found' });
     if (entry.reversedBy) return err({ code: 'already-reversed', facts: { entry: entry.reversedBy.id } });
+    // Giving the pieces back would leave them with a job that stays done or dropped.
+    if (entry.kind === 'job-changed' && entry.movements.length > 0) return err({ code: 'change-the-job-instead' });
     if (entry.movements.length === 0) return err({ code: 'nothing-to-reverse' });
     const why = input.why.trim();
     if (why === '') return err({ code: 'reason-needed', field: 'why' });
@@ -40,9 +45,18 @@ export const reverseEntry: Command<{ entryId: number; why: string }, { entryId: 
       if (change.value.opened === null && (await takenSince(pen, movement))) return err({ code: 'used-since', facts });
       const moved = await pen.move(movement.stockId, change.value, movement.id);
       if (!moved.ok) return moved.error.code === 'below-zero' ? err({ code: 'used-since', facts }) : moved;
+      const closed = await givenToClosedJob(pen, moved.value);
+      if (closed) return err(closed);
     }
     return ok(answer);
   });
+
+/** A piece that would be on hand again and promised to a job that is done or dropped: nothing would ever free it. */
+async function givenToClosedJob(pen: Pen, { jobId, quantity }: Balance): Promise<Refusal | undefined> {
+  if (jobId === null || quantity === 0) return undefined;
+  const job = await pen.tx.job.findUniqueOrThrow({ where: { id: jobId }, select: { name: true, state: true } });
+  return refuseClosedJob(job);
+}
 
 async function takenSince(pen: Pen, movement: { id: number; stockId: number }): Promise<boolean> {
   const later = await pen.tx.movement.findFirst({

@@ -15,8 +15,10 @@ export type Act = {
   key: string;
   kind: string;
   who: Who;
-  /** The input as given; a key used again with another request is refused. */
+  /** The input as the command has it; a key used again with another request is refused. */
   request: unknown;
+  /** The digest of the input as it was sent, before it was read: where there is one, that is the request. */
+  sent?: string;
   now: Date;
   /** When it happened, where that is not now. */
   happenedAt?: Date;
@@ -69,7 +71,7 @@ export async function writeEntry<A>(
   act: Act,
   work: (pen: Pen) => Promise<Result<A, Refusal>>,
 ): Promise<Result<Written<A>, Refusal>> {
-  const request = createHash('sha256').update(JSON.stringify(act.request)).digest('hex');
+  const request = act.sent ?? createHash('sha256').update(JSON.stringify(act.request)).digest('hex');
   try {
     return await book.write(async (tx) => {
       const head = await takePen(tx);

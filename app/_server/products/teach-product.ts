@@ -4,6 +4,7 @@ import { indexWords } from '@/app/_server/find/search-words';
 import { writeEntry } from '@/app/_server/ledger/write-entry';
 import { type ProductFields, productRow } from '@/app/_server/products/product-fields';
 import { err, ok } from '@/shared/result/result';
+import { parseOwnLabel } from '@/shared/scan-codes/parse-own-label';
 
 /** A product the book did not know, with the code on its label where there is one. */
 export type TeachProduct = ProductFields & { code?: string };
@@ -19,6 +20,7 @@ export const teachProduct: Command<TeachProduct, { productId: number; name: stri
     });
     if (twin) return err({ code: 'name-taken', field: 'name', facts: { name: row.value.name } });
     if (input.code) {
+      if (parseOwnLabel(input.code).ok) return err({ code: 'own-label-is-not-taught', field: 'code' });
       const refusal = await refuseTaughtCode(pen.tx, input.code);
       if (refusal) return err(refusal);
     }

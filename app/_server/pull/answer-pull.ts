@@ -59,11 +59,13 @@ export async function answerPull(
     latestTestPour(book, line),
     pairedPart(book.read, line, ask),
   ]);
-  const judgeWith = async (sisters?: ContainerLine[]) =>
-    judgeAsk(book.read, line, { ...ask, purpose }, head.today, sisters);
+  if (!paired.ok) return paired;
+  const pairedWith = paired.value;
+  const judgeWith = (sisters?: ContainerLine[]) =>
+    judgeAsk(line, { ...ask, purpose }, { today: head.today, pairedWith, sisters });
   // What to take instead is only asked where this one is not simply good.
-  const alone = await judgeWith();
-  const verdict = alone.word === 'use' ? alone : await judgeWith(await loadSisters(book.read, line));
+  const alone = judgeWith();
+  const verdict = alone.word === 'use' ? alone : judgeWith(await loadSisters(book.read, line));
   return ok({
     line,
     verdict,
@@ -74,7 +76,7 @@ export async function answerPull(
     safetySheet: product?.safetySheet ?? '',
     densityGramsPerLitre: product?.densityGramsPerLitre ?? null,
     testPour,
-    pairedWith: paired ?? null,
+    pairedWith: pairedWith ?? null,
   });
 }
 

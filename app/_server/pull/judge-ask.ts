@@ -1,26 +1,25 @@
 import type { Ask } from '@/app/_server/pull/ask';
-import { pairedPart } from '@/app/_server/pull/paired-part';
 import type { ContainerLine } from '@/app/_server/stock/judgeable';
-import type { WriteTransaction } from '@/prisma/open-book';
 import type { CalendarDate } from '@/shared/calendar/calendar-date';
 import { judge } from '@/shared/shelf-life/judge';
+import type { PairedPart } from '@/shared/shelf-life/types/reason';
 import type { Verdict } from '@/shared/shelf-life/types/verdict';
 
-/** The verdict on a container for an ask, as the book stands in `tx`. */
-export async function judgeAsk(
-  tx: Pick<WriteTransaction, 'entry' | '$queryRaw'>,
+/** What the judge needs to know besides the container and the ask. */
+export type JudgeWith = {
+  today: CalendarDate;
+  /** The other part it is mixed with, as `pairedPart` found it. */
+  pairedWith: PairedPart | undefined;
+  /** Other containers of the product, to suggest from. */
+  sisters?: ContainerLine[];
+};
+
+/** The verdict on a container for an ask. */
+export function judgeAsk(
   line: ContainerLine,
-  ask: Ask,
-  today: CalendarDate,
-  sisters: ContainerLine[] = [],
-): Promise<Verdict> {
-  return judge({
-    ...line.candidate,
-    purpose: ask.purpose,
-    asked: ask.asked,
-    dayOfUse: ask.dayOfUse,
-    today,
-    pairedWith: await pairedPart(tx, line, ask),
-    others: sisters.map((sister) => sister.candidate),
-  });
+  { purpose, asked, dayOfUse }: Pick<Ask, 'purpose' | 'asked' | 'dayOfUse'>,
+  { today, pairedWith, sisters = [] }: JudgeWith,
+): Verdict {
+  const others = sisters.map((sister) => sister.candidate);
+  return judge({ ...line.candidate, purpose, asked, dayOfUse, today, pairedWith, others });
 }

@@ -1,46 +1,61 @@
 import type { Ask } from '@/app/_server/pull/ask';
+import type { Refusal } from '@/app/_server/refusal';
 import type { ContainerLine } from '@/app/_server/stock/judgeable';
 import { loadContainer } from '@/app/_server/stock/load-container';
 import type { WriteTransaction } from '@/prisma/open-book';
+import { err, ok, type Result } from '@/shared/result/result';
 import type { OwnLabelCode } from '@/shared/scan-codes/own-label';
 import { printOwnLabel } from '@/shared/scan-codes/print-own-label';
+import type { MaterialSystem } from '@/shared/shelf-life/types/policy';
 import type { PairedPart } from '@/shared/shelf-life/types/reason';
 
 /**
- * The other part this container will be mixed with: the one named in the ask, or else the last one pulled for the job
- * that is the other part of a two-part system. Undefined for materials that are no part of anything.
+ * The other part this container will be mixed with: the one named in the ask, refused where it is none the book knows; or
+ * else the last other part of its own system pulled for the job, and only where there is none, the last of any system.
+ * Undefined for materials that are no part of anything.
  */
 export async function pairedPart(
   tx: Pick<WriteTransaction, 'entry' | '$queryRaw'>,
-  line: ContainerLine,
-  ask: Ask,
-): Promise<PairedPart | undefined> {
+  line: Pick<ContainerLine, 'candidate'>,
+  ask: Pick<Ask, 'jobId' | 'pairedLabel'>,
+): Promise<Result<PairedPart | undefined, Refusal>> {
   if (ask.pairedLabel) {
     const other = await loadContainer(tx, ask.pairedLabel);
-    return other?.candidate.policy.system ? partOf(other.candidate.policy.system, other.label) : undefined;
+    const facts = { label: ask.pairedLabel };
+    if (!other) return err({ code: 'not-found', field: 'pairedLabel', facts });
+    const { system } = other.candidate.policy;
+    if (!system) return err({ code: 'not-found', field: 'pairedLabel', facts: { ...facts, noPart: 1 } });
+    return ok(partOf(system, other.label));
   }
   const own = line.candidate.policy.system;
-  if (!own || ask.jobId === undefined) return undefined;
+  if (!own || ask.jobId === undefined) return ok(undefined);
+  const part = own.part === 'A' ? 'B' : 'A';
+  const { jobId } = ask;
+  return ok(
+    (await lastPulled(tx, jobId, { part, systemId: Number(own.id) })) ?? (await lastPulled(tx, jobId, { part })),
+  );
+}
+
+async function lastPulled(
+  tx: Pick<WriteTransaction, 'entry'>,
+  jobId: number,
+  product: { part: 'A' | 'B'; systemId?: number },
+): Promise<PairedPart | undefined> {
   const pulled = await tx.entry.findFirst({
-    where: {
-      kind: 'pulled',
-      jobId: ask.jobId,
-      reversedBy: null,
-      product: { part: own.part === 'A' ? 'B' : 'A' },
-    },
+    where: { kind: 'pulled', jobId, reversedBy: null, product },
     orderBy: { id: 'desc' },
     select: {
-      product: { select: { part: true, system: { select: { id: true, name: true } } } },
+      product: { select: { system: { select: { id: true, name: true } } } },
       movements: { select: { stock: { select: { label: true } } }, take: 1 },
     },
   });
-  const product = pulled?.product;
-  if (!product?.system || !product.part) return undefined;
-  const system = { id: String(product.system.id), name: product.system.name, part: product.part as 'A' | 'B' };
-  return partOf(system, pulled?.movements[0]?.stock.label ?? '');
+  const system = pulled?.product?.system;
+  if (!system) return undefined;
+  const label = pulled.movements[0]?.stock.label ?? '';
+  return partOf({ id: String(system.id), name: system.name, part: product.part }, label);
 }
 
-function partOf(system: { id: string; name: string; part: 'A' | 'B' }, label: string): PairedPart {
+function partOf(system: MaterialSystem, label: string): PairedPart {
   return {
     systemId: system.id,
     systemName: system.name,

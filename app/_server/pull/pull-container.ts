@@ -1,19 +1,30 @@
 import type { Command } from '@/app/_server/act';
+import { readBook } from '@/app/_server/book/read-book';
+import { refuseClosedJob } from '@/app/_server/jobs/refuse-closed-job';
 import { type Pen, writeEntry } from '@/app/_server/ledger/write-entry';
 import type { Ask } from '@/app/_server/pull/ask';
 import { judgeAsk } from '@/app/_server/pull/judge-ask';
+import { overrideFor } from '@/app/_server/pull/override-for';
+import { pairedPart } from '@/app/_server/pull/paired-part';
+import { weighingOf } from '@/app/_server/pull/weighing-of';
 import type { Refusal } from '@/app/_server/refusal';
-import type { ContainerLine } from '@/app/_server/stock/judgeable';
 import { loadContainer } from '@/app/_server/stock/load-container';
+import type { OpenBook } from '@/prisma/open-book';
+import type { CalendarDate } from '@/shared/calendar/calendar-date';
 import { dateIn } from '@/shared/calendar/date-in';
+import { noonIn } from '@/shared/calendar/noon-in';
 import { writeOpened } from '@/shared/ledger/opened';
 import { err, ok, type Result } from '@/shared/result/result';
-import { acceptOverride, type OverrideError } from '@/shared/shelf-life/accept-override';
-import type { Purpose, Verdict, VerdictWord } from '@/shared/shelf-life/types/verdict';
+import type { Purpose, VerdictWord } from '@/shared/shelf-life/types/verdict';
 
 /** Takes an amount out of a container for a job, on the verdict the asker has seen. */
 export type PullContainer = Ask & {
+  /** What the screen says is taken; with `weighed`, checked against what the weights say. */
   asked: number;
+  /** The container on the scale, where the amount was found by weighing: computed again here, and kept in words. */
+  weighed?: { beforeMg?: number; afterMg: number };
+  /** The day it was taken, where that is not today: not after today, not before the container arrived. */
+  happenedOn?: CalendarDate;
   /** The word on the asker's screen; a worse one now is shown before anything is written. */
   seen: VerdictWord;
   override?: { reason: string; inspectionId: number };
@@ -28,24 +39,37 @@ export type Pulled = {
   overridden: boolean;
   /** It was sealed until now. */
   opened: boolean;
+  /** The day it was taken, and opened where it was sealed. */
+  takenOn: CalendarDate;
 };
 
 const WORSE: Record<VerdictWord, number> = { use: 0, care: 1, stop: 2 };
 
 /**
  * Writes a pull: the verdict judged again on the book as it stands, the amount, the opening of a sealed container, and
- * an override with the test pour it rests on. All or nothing.
+ * an override with the test pour it rests on. All or nothing. The day of use is today or later, also for what was taken on
+ * an earlier day: nothing is judged for a day on which its limits were still ahead.
  */
-export const pullContainer: Command<PullContainer, Pulled> = (book, by, input) =>
-  writeEntry(book, { ...by, kind: 'pulled', request: input }, async (pen) => {
+export const pullContainer: Command<PullContainer, Pulled> = async (book, by, input) => {
+  const happenedAt = await momentOf(book, by.now, input.happenedOn);
+  return writeEntry(book, { ...by, kind: 'pulled', request: input, happenedAt }, async (pen) => {
     const today = dateIn(pen.book.timeZone, pen.now);
+    const takenOn = input.happenedOn ?? today;
+    if (input.dayOfUse < today) return err({ code: 'day-in-the-past', field: 'dayOfUse' });
+    if (takenOn > today) return err({ code: 'received-in-the-future', field: 'happenedOn' });
     const line = await loadContainer(pen.tx, input.label);
     if (!line) return err({ code: 'not-found', facts: { label: input.label } });
+    if (takenOn < line.receivedOn) {
+      const facts = { label: line.label, received: line.receivedOn };
+      return err({ code: 'taken-before-it-arrived', field: 'happenedOn', facts });
+    }
     const job = await jobOf(pen, input);
     if (!job.ok) return job;
     if (!Number.isSafeInteger(input.asked) || input.asked <= 0)
       return err({ code: 'not-an-exact-amount', field: 'asked' });
     if (line.left === 0) return err({ code: 'already-empty', facts: { label: line.label } });
+    const weighed = await weighingOf(pen, line, input);
+    if (!weighed.ok) return weighed;
     if (input.asked > line.left) {
       return err({
         code: 'not-enough-left',
@@ -53,24 +77,28 @@ export const pullContainer: Command<PullContainer, Pulled> = (book, by, input) =
         facts: { label: line.label, left: line.left, asked: input.asked, unit: line.unit },
       });
     }
-    const verdict = await judgeAsk(pen.tx, line, { ...input, purpose: job.value.purpose }, today);
+    const paired = await pairedPart(pen.tx, line, input);
+    if (!paired.ok) return paired;
+    const verdict = judgeAsk(line, { ...input, purpose: job.value.purpose }, { today, pairedWith: paired.value });
     if (WORSE[verdict.word] > WORSE[input.seen])
       return err({ code: 'verdict-changed', facts: { label: line.label, word: verdict.word } });
-    const overridden = await overrideFor(pen, line, verdict, input);
+    const overridden = await overrideFor(pen, line, verdict, input, today);
     if (!overridden.ok) return overridden;
+    const { opened } = line.candidate.container;
     const answer: Pulled = {
       entryId: pen.entryId,
       label: line.label,
       left: line.left - input.asked,
       word: verdict.word,
       overridden: overridden.value !== undefined,
-      opened: line.candidate.container.opened === undefined,
+      opened: opened === undefined,
+      takenOn,
     };
     await pen.enter(
       {
         jobId: input.jobId,
         productId: line.productId,
-        why: overridden.value?.reason ?? '',
+        why: [overridden.value?.reason, weighed.value].filter(Boolean).join('; '),
         verdict: verdict.word,
         verdictJson: JSON.stringify({
           purpose: job.value.purpose,
@@ -83,54 +111,26 @@ export const pullContainer: Command<PullContainer, Pulled> = (book, by, input) =
     );
     const moved = await pen.move(line.stockId, {
       quantityDelta: -input.asked,
-      opened: line.candidate.container.opened ? undefined : writeOpened({ on: today, sureness: 'known' }),
+      // It was open on the day something was taken out of it, whatever was thought before.
+      opened: opened && opened.on <= takenOn ? undefined : writeOpened({ on: takenOn, sureness: 'known' }),
     });
     return moved.ok ? ok(answer) : moved;
   });
+};
+
+/** The instant to keep for a day other than today; undefined for today, and for a day that is refused anyway. */
+async function momentOf(book: OpenBook, now: Date, day: CalendarDate | undefined): Promise<Date | undefined> {
+  const head = day === undefined ? null : await readBook(book, now);
+  return day !== undefined && head && day < head.today ? noonIn(head.timeZone, day) : undefined;
+}
 
 async function jobOf(pen: Pen, input: PullContainer): Promise<Result<{ purpose: Purpose }, Refusal>> {
   if (input.jobId === undefined) return ok({ purpose: input.purpose });
-  const job = await pen.tx.job.findUnique({ where: { id: input.jobId }, select: { purpose: true } });
-  return job ? ok({ purpose: job.purpose as Purpose }) : err({ code: 'not-found', field: 'jobId' });
-}
-
-const OVERRIDE_CODES: Record<OverrideError['code'], Refusal['code']> = {
-  'not-needed': 'changes-nothing',
-  never: 'stop-not-overridable',
-  'reason-missing': 'override-needs-reason',
-  'test-pour-missing': 'override-needs-test-pour',
-  'test-pour-failed': 'test-pour-not-passed',
-  'test-pour-without-photo-or-note': 'override-needs-test-pour',
-};
-
-async function overrideFor(
-  pen: Pen,
-  line: ContainerLine,
-  verdict: Verdict,
-  { override }: PullContainer,
-): Promise<Result<{ reason: string; inspectionId: number } | undefined, Refusal>> {
-  if (verdict.override === 'not-needed') return ok(undefined);
-  const pour = override ? await testPourOf(pen.tx, line, override.inspectionId) : null;
-  const accepted = acceptOverride(verdict, { reason: override?.reason ?? '', testPour: pour ?? undefined });
-  if (!accepted.ok) return err({ code: OVERRIDE_CODES[accepted.error.code], field: 'override' });
-  return ok({ reason: accepted.value.reason, inspectionId: override?.inspectionId ?? 0 });
-}
-
-/** The named test pour, where it speaks for this container. A later one that failed takes its word back. */
-async function testPourOf(tx: Pen['tx'], line: ContainerLine, id: number) {
-  const speaks = { kind: 'test-pour', lotId: line.lotId, OR: [{ containerId: null }, { containerId: line.stockId }] };
-  const pour = await tx.inspection.findFirst({
-    where: { ...speaks, id },
-    select: { passed: true, note: true, photoId: true },
+  const job = await pen.tx.job.findUnique({
+    where: { id: input.jobId },
+    select: { name: true, purpose: true, state: true },
   });
-  if (!pour) return null;
-  const failedSince = await tx.inspection.findFirst({
-    where: { ...speaks, passed: false, id: { gt: id } },
-    select: { id: true },
-  });
-  return {
-    passed: pour.passed && !failedSince,
-    note: pour.note,
-    photoId: pour.photoId === null ? undefined : String(pour.photoId),
-  };
+  if (!job) return err({ code: 'not-found', field: 'jobId' });
+  const closed = refuseClosedJob(job);
+  return closed ? err(closed) : ok({ purpose: job.purpose as Purpose });
 }

@@ -1,7 +1,7 @@
 import type { Command } from '@/app/_server/act';
 import { loadContainer } from '@/app/_server/stock/load-container';
-import { receivePhoto } from '@/app/_server/stock/receive-photo';
 import { recordInspection } from '@/app/_server/stock/record-inspection';
+import { withPhoto } from '@/app/_server/stock/with-photo';
 import type { CalendarDate } from '@/shared/calendar/calendar-date';
 import { err } from '@/shared/result/result';
 
@@ -23,13 +23,13 @@ export const recordTestPour: Command<RecordTestPour, { lotId: number; madeOn: Ca
 ) => {
   const line = await loadContainer(book.read, label);
   if (!line) return err({ code: 'not-found', facts: { label } });
-  const kept = photo ? await receivePhoto(Buffer.from(await photo.arrayBuffer()), 'Test pour', by.key) : undefined;
-  if (kept && !kept.ok) return kept;
-  return recordInspection(book, by, {
-    ...pour,
-    lotId: line.lotId,
-    containerLabel: line.label,
-    kind: 'test-pour',
-    photo: kept?.value,
-  });
+  return withPhoto(photo, 'Test pour', (kept) =>
+    recordInspection(book, by, {
+      ...pour,
+      lotId: line.lotId,
+      containerLabel: line.label,
+      kind: 'test-pour',
+      photo: kept,
+    }),
+  );
 };

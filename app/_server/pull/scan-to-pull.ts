@@ -4,6 +4,7 @@ import { type JobLine, loadJob } from '@/app/_server/jobs/read-jobs';
 import { answerPull, type PullAnswer } from '@/app/_server/pull/answer-pull';
 import type { Ask } from '@/app/_server/pull/ask';
 import { judgeAsk } from '@/app/_server/pull/judge-ask';
+import { pairedPart } from '@/app/_server/pull/paired-part';
 import { sayNotPullable } from '@/app/_server/pull/say-not-pullable';
 import type { Refusal } from '@/app/_server/refusal';
 import { type ContainerLine, containerLine, judgeableSelect } from '@/app/_server/stock/judgeable';
@@ -87,12 +88,12 @@ async function chooseReply(
     take: MOST_OPTIONS,
   });
   const purpose = job?.purpose ?? ask.purpose;
-  const options = await Promise.all(
-    rows.map(containerLine).map(async (line) => ({
-      line,
-      verdict: await judgeAsk(book.read, line, { ...ask, purpose, label: line.label }, today),
-    })),
-  );
+  const lines = rows.map(containerLine);
+  // They are all of one product, so the other part is the same for each.
+  const paired = lines[0] ? await pairedPart(book.read, lines[0], ask) : ok(undefined);
+  if (!paired.ok) return paired;
+  const judging = { today, pairedWith: paired.value };
+  const options = lines.map((line) => ({ line, verdict: judgeAsk(line, { ...ask, purpose }, judging) }));
   return ok({ kind: 'choose', product: name, productId, lot, today, options: options.sort(bestFirst) });
 }
 

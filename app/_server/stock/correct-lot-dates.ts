@@ -1,7 +1,12 @@
 import type { Command } from '@/app/_server/act';
 import { writeEntry } from '@/app/_server/ledger/write-entry';
 import { lotDatesOf } from '@/app/_server/stock/judgeable';
-import { type LotDatesInput, lotDateColumns, refuseLotDates } from '@/app/_server/stock/lot-dates';
+import {
+  type LotDatesInput,
+  lotDateColumns,
+  refuseLotDates,
+  refuseMadeAfterOpened,
+} from '@/app/_server/stock/lot-dates';
 import { dateIn } from '@/shared/calendar/date-in';
 import { err, ok } from '@/shared/result/result';
 import type { LabelDate } from '@/shared/shelf-life/types/label-date';
@@ -13,7 +18,9 @@ export const correctLotDates: Command<CorrectLotDates, { lotId: number }> = (boo
   writeEntry(book, { ...by, kind: 'dates-corrected', request: input }, async (pen) => {
     const lot = await pen.tx.lot.findUnique({ where: { stockId: input.lotId } });
     if (!lot) return err({ code: 'not-found' });
-    const refusal = refuseLotDates(input.dates, dateIn(pen.book.timeZone, pen.now));
+    const refusal =
+      refuseLotDates(input.dates, dateIn(pen.book.timeZone, pen.now)) ??
+      (await refuseMadeAfterOpened(pen.tx, lot.stockId, input.dates.madeOn));
     if (refusal) return err(refusal);
     const before = lotDatesOf(lot);
     const names = { madeOn: 'made on', bestBefore: 'best before', useBy: 'use by' } as const;

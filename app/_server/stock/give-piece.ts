@@ -1,4 +1,5 @@
 import type { Command } from '@/app/_server/act';
+import { refuseClosedJob } from '@/app/_server/jobs/refuse-closed-job';
 import { writeEntry } from '@/app/_server/ledger/write-entry';
 import { loadPiece } from '@/app/_server/stock/load-piece';
 import { dateIn } from '@/shared/calendar/date-in';
@@ -33,8 +34,10 @@ export const givePiece: Command<GivePiece, GivenPiece> = (book, by, input) =>
       const job =
         input.jobId === undefined
           ? null
-          : await pen.tx.job.findUnique({ where: { id: input.jobId }, select: { id: true, name: true } });
+          : await pen.tx.job.findUnique({ where: { id: input.jobId }, select: { id: true, name: true, state: true } });
       if (!job) return err({ code: 'not-found', field: 'jobId' });
+      const closed = refuseClosedJob(job);
+      if (closed) return err(closed);
       const verdict = judgePiece(piece.facts, dateIn(pen.book.timeZone, pen.now), job.id);
       const stop = verdict.reasons.find((reason) => reason.weight === 'stop');
       if (stop) {

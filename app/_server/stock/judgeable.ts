@@ -1,3 +1,4 @@
+import type { ProductRow } from '@/app/_server/products/product-fields';
 import { splitConditions } from '@/app/_server/stock/conditions';
 import type { CalendarDate } from '@/shared/calendar/calendar-date';
 import type { Life } from '@/shared/calendar/life';
@@ -87,25 +88,8 @@ type LotDates = {
   useConfirmed: boolean;
 };
 
-export type PolicyRow = {
+export type PolicyRow = Pick<ProductRow, Exclude<keyof typeof policySelect, 'id' | 'system'>> & {
   id: number;
-  name: string;
-  maker: string;
-  kind: string;
-  unit: string;
-  policyKind: string;
-  statedLifeCount: number | null;
-  statedLifeUnit: string | null;
-  statedLifeBasis: string;
-  openedLifeCount: number | null;
-  openedLifeUnit: string | null;
-  openedLifeBasis: string;
-  careWindowDays: number;
-  freezingRuins: boolean;
-  storageLeastTenthsC: number | null;
-  storageMostTenthsC: number | null;
-  colourShows: boolean;
-  part: string | null;
   system: { id: number; name: string } | null;
 };
 

@@ -11,3 +11,8 @@ export async function keepPhoto(pen: Pen, stockId: number, photo: KeptPhoto): Pr
   });
   return id;
 }
+
+/** What makes two presses the same photo: what the picture is. Its file name is new at every press. */
+export function whatPhotoIs(photo: KeptPhoto | undefined): readonly (string | number)[] | undefined {
+  return photo && [photo.bytes, photo.width, photo.height, photo.caption];
+}

@@ -1,3 +1,4 @@
+import { CONTAINER_COLUMNS, CONTAINER_TABLES } from '@/app/_server/stock/container-columns';
 import { type ContainerLine, containerLine, type JudgeableRow, type PolicyRow } from '@/app/_server/stock/judgeable';
 import { Prisma } from '@/prisma/generated/client';
 import type { WriteTransaction } from '@/prisma/open-book';
@@ -38,23 +39,12 @@ export async function readContainers(
   { order = Prisma.empty, most }: { order?: Prisma.Sql; most: number },
 ): Promise<ContainerLine[]> {
   const rows = await tx.$queryRaw<Row[]>`
-    SELECT c."stockId", c."lotId", c."productId", c."size", c."tareMg", c."openedLifeCount", c."openedLifeUnit",
-      c."receivedOn", s."label", s."quantity", s."condition", s."hold", s."opened", s."placeId",
-      pl."name" AS "place", pl."label" AS "placeLabel", up."name" AS "placeParent",
-      l."code" AS "lotCode", ls."hold" AS "lotHold", l."madeOn", l."madePrecision", l."madeConfirmed", l."bestBefore",
-      l."bestPrecision", l."bestConfirmed", l."useBy", l."usePrecision", l."useConfirmed",
+    SELECT ${CONTAINER_COLUMNS},
       p."name", p."maker", p."kind", p."unit", p."policyKind", p."statedLifeCount", p."statedLifeUnit",
       p."statedLifeBasis", p."openedLifeCount" AS "productOpenedLifeCount",
       p."openedLifeUnit" AS "productOpenedLifeUnit", p."openedLifeBasis", p."careWindowDays", p."freezingRuins",
       p."storageLeastTenthsC", p."storageMostTenthsC", p."colourShows", p."part", p."systemId", sy."name" AS "system"
-    FROM "Container" c
-    JOIN "Stock" s ON s."id" = c."stockId"
-    JOIN "Lot" l ON l."stockId" = c."lotId"
-    JOIN "Stock" ls ON ls."id" = c."lotId"
-    JOIN "Product" p ON p."id" = c."productId"
-    LEFT JOIN "ResinSystem" sy ON sy."id" = p."systemId"
-    LEFT JOIN "Place" pl ON pl."id" = s."placeId"
-    LEFT JOIN "Place" up ON up."id" = pl."parentId"
+    FROM ${CONTAINER_TABLES} LEFT JOIN "ResinSystem" sy ON sy."id" = p."systemId"
     WHERE ${where} ${order} LIMIT ${most}`;
   const inspections = await inspectionsOf(tx, [...new Set(rows.map((row) => row.lotId))]);
   return rows.map((row) => containerLine(judgeable(row, inspections.get(row.lotId) ?? [])));

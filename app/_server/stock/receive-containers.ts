@@ -4,10 +4,17 @@ import { type Pen, writeEntry } from '@/app/_server/ledger/write-entry';
 import type { Refusal } from '@/app/_server/refusal';
 import { joinConditions } from '@/app/_server/stock/conditions';
 import { lotDatesOf } from '@/app/_server/stock/judgeable';
-import { type LotDatesInput, lotDateColumns, refuseLotDates } from '@/app/_server/stock/lot-dates';
+import {
+  type LotDatesInput,
+  lotDateColumns,
+  refuseLotDates,
+  refuseMadeAfterOpened,
+  sameLotDate,
+} from '@/app/_server/stock/lot-dates';
 import type { CalendarDate } from '@/shared/calendar/calendar-date';
 import { dateIn } from '@/shared/calendar/date-in';
 import type { Life } from '@/shared/calendar/life';
+import { MOST_AT_ONCE } from '@/shared/labels/most-at-once';
 import { type Opened, writeOpened } from '@/shared/ledger/opened';
 import { err, ok, type Result } from '@/shared/result/result';
 import type { Condition } from '@/shared/shelf-life/types/container-facts';
@@ -55,7 +62,7 @@ export const receiveContainers: Command<ReceiveContainers, Received> = (book, by
       return err({ code: 'not-an-exact-amount', field: 'size' });
     if (!Number.isSafeInteger(left) || left <= 0) return err({ code: 'not-an-exact-amount', field: 'left' });
     if (left > input.size) return err({ code: 'not-enough-left', field: 'left' });
-    if (!Number.isInteger(input.count) || input.count < 1 || input.count > 500)
+    if (!Number.isInteger(input.count) || input.count < 1 || input.count > MOST_AT_ONCE)
       return err({ code: 'absurd-count', field: 'count' });
     if (input.receivedOn > today) return err({ code: 'received-in-the-future', field: 'receivedOn' });
     if (input.opened && input.opened.on > today) return err({ code: 'opened-in-the-future', field: 'opened' });
@@ -110,45 +117,51 @@ async function lotFor(
   const refusal = refuseLotDates(input.dates, today, input.opened);
   if (refusal) return err(refusal);
   const code = input.lotCode?.trim() || null;
-  const columns = lotDateColumns(input.dates);
   const known = code
     ? await pen.tx.lot.findUnique({ where: { productId_code: { productId: product.id, code } } })
     : null;
   if (!known) {
     const { id } = await pen.tx.stock.create({ data: { kind: 'lot' }, select: { id: true } });
     await pen.tx.lot.create({
-      data: { stockId: id, productId: product.id, code, ...columns },
+      data: { stockId: id, productId: product.id, code, ...lotDateColumns(input.dates) },
       select: { stockId: true },
     });
     await indexWords(pen.tx, 'lot', id, [product.name, product.maker, code ?? 'unmarked']);
     return ok(id);
   }
-  // A lot has one set of dates. What this label adds is kept; what contradicts the book is for a person to settle.
-  for (const name of ['madeOn', 'bestBefore', 'useBy'] as const) {
-    if (known[name] !== null && columns[name] !== null && known[name] !== columns[name]) {
-      return err({
-        code: 'lot-dates-differ',
-        field: name,
-        facts: { lot: code, book: known[name], label: columns[name] },
-      });
-    }
-  }
-  const inBook = lotDatesOf(known);
-  const merged: LotDatesInput = {
-    madeOn: inBook.madeOn ?? input.dates.madeOn,
-    bestBefore: inBook.bestBefore ?? input.dates.bestBefore,
-    useBy: inBook.useBy ?? input.dates.useBy,
-  };
-  const impossible = refuseLotDates(merged, today, input.opened);
+  const dates = (await stands(pen, known.stockId)) ? joinDates(lotDatesOf(known), input.dates, code) : ok(input.dates);
+  if (!dates.ok) return dates;
+  const impossible =
+    refuseLotDates(dates.value, today, input.opened) ??
+    (await refuseMadeAfterOpened(pen.tx, known.stockId, dates.value.madeOn));
   if (impossible) return err(impossible);
-  const added = lotDateColumns({
-    madeOn: inBook.madeOn ? undefined : input.dates.madeOn,
-    bestBefore: inBook.bestBefore ? undefined : input.dates.bestBefore,
-    useBy: inBook.useBy ? undefined : input.dates.useBy,
+  await pen.tx.lot.update({
+    where: { stockId: known.stockId },
+    data: lotDateColumns(dates.value),
+    select: { stockId: true },
   });
-  const additions = Object.fromEntries(Object.entries(added).filter(([, value]) => value !== null && value !== false));
-  if (Object.keys(additions).length) {
-    await pen.tx.lot.update({ where: { stockId: known.stockId }, data: additions, select: { stockId: true } });
-  }
   return ok(known.stockId);
+}
+
+/** Whether anything of a lot came in that was not reversed again. Of a lot put in by mistake the dates may be one too. */
+async function stands(pen: Pen, lotId: number): Promise<boolean> {
+  const standing = await pen.tx.movement.findFirst({
+    where: { stock: { container: { lotId } }, reversesId: null, reversedBy: null },
+    select: { id: true },
+  });
+  return standing !== null;
+}
+
+/** A lot has one set of dates. What this label adds or confirms is kept; what contradicts the book is for a person to settle. */
+function joinDates(book: LotDatesInput, label: LotDatesInput, lot: string | null): Result<LotDatesInput, Refusal> {
+  const joined: LotDatesInput = { ...label };
+  for (const name of ['madeOn', 'bestBefore', 'useBy'] as const) {
+    const [inBook, printed] = [book[name], label[name]];
+    if (!inBook) continue;
+    if (printed && !sameLotDate(name, inBook, printed)) {
+      return err({ code: 'lot-dates-differ', field: name, facts: { lot, book: inBook.date, label: printed.date } });
+    }
+    joined[name] = { ...inBook, confirmed: inBook.confirmed || printed?.confirmed === true };
+  }
+  return ok(joined);
 }

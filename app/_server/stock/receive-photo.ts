@@ -1,37 +1,42 @@
-import { createHash, randomUUID } from 'node:crypto';
+import { randomUUID } from 'node:crypto';
 import fs from 'node:fs/promises';
 import path from 'node:path';
 import sharp, { type OutputInfo } from 'sharp';
 import type { Refusal } from '@/app/_server/refusal';
 import type { KeptPhoto } from '@/app/_server/stock/keep-photo';
 import { bookFiles } from '@/prisma/book-files';
-import { MOST_PHOTO_BYTES, MOST_PHOTO_PIXELS } from '@/shared/photos/photo-limits';
+import { MOST_PHOTO_BYTES, MOST_PHOTO_PIXELS, sayPhotoSize } from '@/shared/photos/photo-limits';
 import { err, ok, type Result } from '@/shared/result/result';
 
 const KEPT_SIDE = 2048;
+/** What cameras and phones write. The decoder reads more, drawings and documents among it, and those have no business here. */
+const TAKEN = ['jpeg', 'png', 'webp', 'gif', 'heif'];
 
 /**
  * Checks an uploaded picture, strips what the camera wrote into it (place, time, owner), brings it to at most 2048 px
- * and keeps it with the book. The size is read from the header first, so a small file that would unpack to a huge
- * picture is refused before it is unpacked. Given the key of the press it came with, the same picture pressed again is
- * the same file, so that the second press is known for the first.
+ * and keeps it with the book, under a name never used before. The size is read from the header first, so a small file
+ * that would unpack to a huge picture is refused before it is unpacked. Call it through `withPhoto`: a file that no entry
+ * names is in nobody's way and nobody's book.
  */
-export async function receivePhoto(upload: Buffer, caption: string, key?: string): Promise<Result<KeptPhoto, Refusal>> {
+export async function receivePhoto(upload: Buffer, caption: string): Promise<Result<KeptPhoto, Refusal>> {
   if (upload.length > MOST_PHOTO_BYTES) {
     return err({
       code: 'photo-too-large',
       field: 'photo',
-      facts: { megabytes: Math.round(upload.length / 1e6), most: 30 },
+      facts: { size: sayPhotoSize(upload.length), most: sayPhotoSize(MOST_PHOTO_BYTES) },
     });
   }
   const options = { limitInputPixels: MOST_PHOTO_PIXELS, failOn: 'error' as const };
   let pixels = 0;
+  let format = '';
   try {
     const head = await sharp(upload, { ...options, limitInputPixels: false }).metadata();
+    format = head.format;
     pixels = (head.width ?? 0) * (head.height ?? 0) * (head.pages ?? 1);
   } catch {
     return err({ code: 'photo-not-an-image', field: 'photo' });
   }
+  if (!TAKEN.includes(format)) return err({ code: 'photo-not-an-image', field: 'photo' });
   if (pixels > MOST_PHOTO_PIXELS) {
     return err({
       code: 'photo-too-many-pixels',
@@ -47,9 +52,9 @@ export async function receivePhoto(upload: Buffer, caption: string, key?: string
       .jpeg({ quality: 82, mozjpeg: true })
       .toBuffer({ resolveWithObject: true });
   } catch {
-    return err({ code: 'photo-not-an-image', field: 'photo' });
+    return err({ code: format === 'heif' ? 'photo-heic-unreadable' : 'photo-not-an-image', field: 'photo' });
   }
-  const file = `${key === undefined ? randomUUID() : createHash('sha256').update(key).update('/').update(upload).digest('hex').slice(0, 32)}.jpg`;
+  const file = `${randomUUID().replaceAll('-', '')}.jpg`;
   const folder = bookFiles().photos;
   await fs.mkdir(folder, { recursive: true });
   // Written beside and renamed, so a full disk leaves no half picture under a good name.

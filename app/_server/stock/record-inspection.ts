@@ -1,6 +1,6 @@
 import type { Command } from '@/app/_server/act';
 import { writeEntry } from '@/app/_server/ledger/write-entry';
-import { type KeptPhoto, keepPhoto } from '@/app/_server/stock/keep-photo';
+import { type KeptPhoto, keepPhoto, whatPhotoIs } from '@/app/_server/stock/keep-photo';
 import type { CalendarDate } from '@/shared/calendar/calendar-date';
 import { dateIn } from '@/shared/calendar/date-in';
 import { err, ok } from '@/shared/result/result';
@@ -24,7 +24,7 @@ export const recordInspection: Command<RecordInspection, { lotId: number; madeOn
   by,
   { photo, ...input },
 ) =>
-  writeEntry(book, { ...by, kind: 'inspected', request: { ...input, photo: photo?.file } }, async (pen) => {
+  writeEntry(book, { ...by, kind: 'inspected', request: { ...input, photo: whatPhotoIs(photo) } }, async (pen) => {
     if (input.madeOn > dateIn(pen.book.timeZone, pen.now))
       return err({ code: 'received-in-the-future', field: 'madeOn' });
     if (input.validUntil && input.validUntil < input.madeOn) {

@@ -1,3 +1,4 @@
+import { CONTAINER_COLUMNS, CONTAINER_TABLES } from '@/app/_server/stock/container-columns';
 import { type ContainerLine, containerLine, type JudgeableRow, policySelect } from '@/app/_server/stock/judgeable';
 import { SOON_DAYS } from '@/app/_server/watch/watch-list';
 import type { OpenBook } from '@/prisma/open-book';
@@ -20,9 +21,9 @@ type FlatRow = Record<
   | 'condition'
   | 'hold'
   | 'opened'
-  | 'placeName'
+  | 'place'
   | 'placeLabel'
-  | 'placeInside'
+  | 'placeParent'
   | 'lotId'
   | 'lotCode'
   | 'lotHold'
@@ -52,19 +53,8 @@ export async function containersToJudge(book: OpenBook, today: CalendarDate): Pr
   const horizon = addDays(today, widest);
   const [rows, inspections] = await Promise.all([
     book.read.$queryRaw<FlatRow[]>`
-      SELECT c."stockId", c."size", c."openedLifeCount", c."openedLifeUnit", c."receivedOn", c."productId", c."lotId",
-        s."label", s."quantity", s."condition", s."hold", s."opened",
-        p."name" AS "placeName", p."label" AS "placeLabel", up."name" AS "placeInside",
-        l."code" AS "lotCode", ls."hold" AS "lotHold",
-        l."madeOn", l."madePrecision", l."madeConfirmed", l."bestBefore", l."bestPrecision", l."bestConfirmed",
-        l."useBy", l."usePrecision", l."useConfirmed", e."happenedAt" AS "movedAt"
-      FROM "Container" c
-      JOIN "Stock" s ON s."id" = c."stockId"
-      JOIN "Lot" l ON l."stockId" = c."lotId"
-      JOIN "Stock" ls ON ls."id" = c."lotId"
-      JOIN "Product" pr ON pr."id" = c."productId"
-      LEFT JOIN "Place" p ON p."id" = s."placeId"
-      LEFT JOIN "Place" up ON up."id" = p."parentId"
+      SELECT ${CONTAINER_COLUMNS}, e."happenedAt" AS "movedAt"
+      FROM ${CONTAINER_TABLES}
       LEFT JOIN "Movement" m ON m."id" = s."lastMovementId"
       LEFT JOIN "Entry" e ON e."id" = m."entryId"
       WHERE s."quantity" > 0 AND (
@@ -73,7 +63,7 @@ export async function containersToJudge(book: OpenBook, today: CalendarDate): Pr
         OR (l."bestBefore" IS NOT NULL AND (l."bestBefore" <= ${horizon} OR NOT l."bestConfirmed"))
         OR (l."useBy" IS NOT NULL AND (l."useBy" <= ${horizon} OR NOT l."useConfirmed"))
         OR (l."madeOn" IS NOT NULL AND (l."madeOn" > ${today}
-          OR (pr."statedLifeCount" IS NOT NULL AND pr."statedLifeBasis" <> 'house-default')))
+          OR (p."statedLifeCount" IS NOT NULL AND p."statedLifeBasis" <> 'house-default')))
         OR EXISTS (SELECT 1 FROM "Inspection" i WHERE i."lotId" = c."lotId")
       )
       ORDER BY c."stockId"`,
@@ -102,12 +92,12 @@ export async function containersToJudge(book: OpenBook, today: CalendarDate): Pr
         opened: text(row.opened),
         placeId: null,
         place:
-          row.placeName === null
+          row.place === null
             ? null
             : {
-                name: String(row.placeName),
+                name: String(row.place),
                 label: String(row.placeLabel),
-                parent: row.placeInside === null ? null : { name: String(row.placeInside) },
+                parent: row.placeParent === null ? null : { name: String(row.placeParent) },
               },
       },
       lot: {

@@ -1,11 +1,15 @@
 import type { Refusal, RefusalCode } from '@/app/_server/refusal';
 import type { CalendarDate } from '@/shared/calendar/calendar-date';
 import { sayDate } from '@/shared/calendar/say-date';
+import { MOST_AT_ONCE } from '@/shared/labels/most-at-once';
 import type { Problem } from '@/shared/result/answer';
 import type { OwnLabelCode } from '@/shared/scan-codes/own-label';
 import { printOwnLabel } from '@/shared/scan-codes/print-own-label';
+import { MOST_POUR_DAYS } from '@/shared/shelf-life/test-pour-since';
 import { printQuantity } from '@/shared/units/print-quantity';
+import { sayWeighingError } from '@/shared/units/say-weighing-error';
 import { amountOf, type StockUnit } from '@/shared/units/stock-unit';
+import type { WeighingError } from '@/shared/units/used-by-weight';
 
 type Facts = Record<string, string | number | null>;
 type Words = (facts: Facts) => { what: string; todo: string; kept?: string };
@@ -30,12 +34,19 @@ const WORDS: Record<RefusalCode, Words> = {
     todo: 'Open it: nothing of it was changed.',
   }),
   'key-used-for-something-else': () => ({
-    what: 'This press was already used for something else.',
-    todo: 'Load the page again and do it once more.',
+    what: 'This press is in the book already, with something else in it.',
+    todo: 'Look in the history whether what you want is written. If it is not, change what you entered and press again.',
+    kept: 'Nothing was written a second time; what you entered is still here.',
   }),
   'not-found': (facts) => ({
-    what: facts.label ? `${label(facts)} is not in this book.` : 'That is not in this book.',
-    todo: 'Check the label, or search for it by name.',
+    what: facts.noPart
+      ? `${label(facts)} is part of no two-part system in this book.`
+      : facts.label
+        ? `${label(facts)} is not in this book.`
+        : 'That is not in this book.',
+    todo: facts.noPart
+      ? 'Scan the other part, or write its system on the product’s page.'
+      : 'Check the label, or search for it by name.',
   }),
   'below-zero': () => ({
     what: 'There is less left than that.',
@@ -80,9 +91,11 @@ const WORDS: Record<RefusalCode, Words> = {
     todo: 'Choose it, or give this one another name.',
   }),
   'opened-before-made': (facts) => ({
-    what: facts.made
-      ? `It was made on ${date(facts.made)}: it cannot have been opened before.`
-      : 'It cannot have been opened before it was made.',
+    what: facts.on
+      ? `${label(facts)} is known to have been opened on ${date(facts.on)}: it cannot have been made after that.`
+      : facts.made
+        ? `It was made on ${date(facts.made)}: it cannot have been opened before.`
+        : 'It cannot have been opened before it was made.',
     todo: 'Check both dates on the label.',
   }),
   'opened-in-the-future': () => ({
@@ -102,7 +115,10 @@ const WORDS: Record<RefusalCode, Words> = {
     todo: 'Check both dates on the label.',
   }),
   'received-in-the-future': () => ({ what: 'That day is still to come.', todo: 'Give today or an earlier day.' }),
-  'absurd-count': () => ({ what: 'That many at once cannot be right.', todo: 'Give a number from 1 to 500.' }),
+  'absurd-count': () => ({
+    what: 'That many at once cannot be right.',
+    todo: `Give a number from 1 to ${MOST_AT_ONCE}.`,
+  }),
   'unit-does-not-fit': () => ({
     what: 'That does not fit the size of this container.',
     todo: 'Check the number and its unit.',
@@ -145,8 +161,12 @@ const WORDS: Record<RefusalCode, Words> = {
     what: 'That file is not a picture this program can read.',
     todo: 'Take the photo again, or save it as JPEG or PNG.',
   }),
+  'photo-heic-unreadable': () => ({
+    what: 'That photo is in HEIC, which this computer cannot open, or it is damaged.',
+    todo: 'Set the phone’s camera to JPEG (“most compatible”) and take it again, or save it as JPEG.',
+  }),
   'photo-too-large': (facts) => ({
-    what: `That photo is ${facts.megabytes} MB; the most is ${facts.most} MB.`,
+    what: `That photo is ${facts.size}; the most is ${facts.most}.`,
     todo: 'Choose a smaller one.',
   }),
   'photo-too-many-pixels': (facts) => ({
@@ -172,6 +192,38 @@ const WORDS: Record<RefusalCode, Words> = {
     what: `There is stock of ${facts.name} counted in the old unit.`,
     todo: 'Teach a new product for the other unit.',
   }),
+  'test-pour-too-old': (facts) => ({
+    what: `The test pour is too old: ${SAY_SINCE[String(facts.because)] ?? SAY_SINCE.age}.`,
+    todo: `Record one that was poured on ${date(facts.since)} or later.`,
+  }),
+  'job-not-open': (facts) => ({
+    what: `${facts.job} is ${facts.state}: nothing more is given to it.`,
+    todo: 'Open it again on its page, or choose another job.',
+  }),
+  'change-the-job-instead': () => ({
+    what: 'This change of the job freed its pieces. Undoing it here would give them back to a job that stays as it is.',
+    todo: 'Change the job instead: open it again on its page, then promise the pieces to it anew.',
+  }),
+  'taken-before-it-arrived': (facts) => ({
+    what: `${label(facts)} came in on ${date(facts.received)}: nothing can have been taken from it before.`,
+    todo: 'Give that day or a later one.',
+  }),
+  'weighing-does-not-fit': (facts) => ({
+    what: sayWeighingError({ code: facts.because } as WeighingError),
+    todo: 'Check the weights and their unit.',
+  }),
+  'weighing-differs': (facts) => ({
+    what: `By these weights ${amount(facts.used, facts.unit)} of ${label(facts)} was used, not ${amount(facts.asked, facts.unit)}: the book changed while you were looking.`,
+    todo: 'Look at the amount again, then press.',
+    kept: 'Nothing was written.',
+  }),
+};
+
+const SAY_SINCE: Record<string, string> = {
+  'past-limit': 'it was made while the material was still within its limit, so it says nothing of it past the limit',
+  opened: 'it was made before this container was opened',
+  failed: 'the material failed an inspection after it',
+  age: `it says little of the material after more than ${MOST_POUR_DAYS} days`,
 };
 
 const SAY_STOP: Record<string, string> = {

@@ -3,18 +3,13 @@
 import { useCallback, useRef, useState } from 'react';
 import { freshKey } from '@/app/_ui/act/fresh-key';
 import { type HeldPress, heldPress, holdPress } from '@/app/_ui/act/held-press';
+import { mayBeWritten, problemOfPress } from '@/app/_ui/act/problem-of-press';
 import type { Answer, Problem } from '@/shared/result/answer';
 
-const NOT_IN_THE_BOOK: Problem = {
-  code: 'no-network',
-  what: 'The book could not be reached: this is not yet in the book.',
-  kept: 'What you entered is still here, on this device.',
-  todo: 'Come back into Wi-Fi and press again. Pressing twice writes it once.',
-};
-
 /**
- * Runs an action of the server for a form or a key. A press that got no answer keeps its idempotency key, so pressing
- * again with the same input cannot write it twice; another input, or a success, takes a new key. With `keepAs` the press
+ * Runs an action of the server for a form or a key. A press that got no answer, or one that leaves open whether it was
+ * written, keeps its idempotency key, so pressing again with the same input cannot write it twice; another input, or a
+ * success, takes a new key. With `keepAs` the press
  * is remembered under that name on the device, so that this holds over a reload too.
  */
 export function useAct<I, A>(
@@ -27,7 +22,7 @@ export function useAct<I, A>(
   const run = useCallback(
     async (input: I): Promise<Answer<A>> => {
       const request = JSON.stringify(input, (_, value) =>
-        value instanceof File ? `${value.name}/${value.size}` : value,
+        value instanceof Blob ? `${value instanceof File ? value.name : ''}/${value.size}/${value.type}` : value,
       );
       if (keepAs) held.current ??= heldPress(keepAs);
       if (held.current?.request !== request) held.current = { key: freshKey(), request };
@@ -37,10 +32,12 @@ export function useAct<I, A>(
       let answer: Answer<A>;
       try {
         answer = await action(held.current.key, input);
+      } catch (error) {
+        answer = { ok: false, problem: problemOfPress(error, navigator.onLine) };
+      }
+      if (answer.ok || !mayBeWritten(answer.problem)) {
         held.current = undefined;
         if (keepAs) holdPress(keepAs, undefined);
-      } catch {
-        answer = { ok: false, problem: NOT_IN_THE_BOOK };
       }
       setPending(false);
       if (!answer.ok) setProblem(answer.problem);

@@ -1,4 +1,5 @@
 import type { CalendarDate } from '@/shared/calendar/calendar-date';
+import { compareDates } from '@/shared/calendar/compare-dates';
 import { daysBetween } from '@/shared/calendar/days-between';
 import { sayDate } from '@/shared/calendar/say-date';
 
@@ -19,7 +20,7 @@ export interface UseDay {
 
 /** The limit that counts: the one marked as governing, or else the earliest. */
 export function governingLimit(limits: readonly ShelfLimit[]): ShelfLimit | undefined {
-  const earliest = [...limits].sort((a, b) => a.lastGoodDay.localeCompare(b.lastGoodDay))[0];
+  const earliest = [...limits].sort((a, b) => compareDates(a.lastGoodDay, b.lastGoodDay))[0];
   return limits.find(({ governing }) => governing) ?? earliest;
 }
 

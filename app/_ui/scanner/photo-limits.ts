@@ -1,10 +1,6 @@
+import { LONGEST_PHOTO_SIDE, MOST_PHOTO_BYTES, MOST_PHOTO_PIXELS, sayPhotoSize } from '@/shared/photos/photo-limits';
 import { err, type Result } from '@/shared/result/result';
 import { type ImageSize, readImageSize } from './image-size';
-
-export const MOST_PHOTO_BYTES = 30 * 1024 * 1024;
-export const MOST_PHOTO_PIXELS = 40_000_000;
-/** The longest side a browser's canvas is sure to hold. */
-const LONGEST_PHOTO_SIDE = 16_384;
 
 export type PhotoRefusal =
   | { readonly code: 'empty' }
@@ -29,18 +25,24 @@ export function judgePhoto(byteCount: number, header: Uint8Array): Result<ImageS
   return size;
 }
 
-/** What to tell the person about a refused photo, and what to do. */
-export function photoRefusalWords(refusal: PhotoRefusal): string {
+/** {@link judgePhoto} of a file as it was chosen: reads its beginning only, however large it is. */
+export async function judgePhotoFile(file: Blob): Promise<Result<ImageSize, PhotoRefusal>> {
+  return judgePhoto(file.size, new Uint8Array(await file.slice(0, 2 * 1024 * 1024).arrayBuffer()));
+}
+
+/** What to tell the person about a refused photo, and what to do. `instead`: what could be done without any photo. */
+export function photoRefusalWords(refusal: PhotoRefusal, instead?: string): string {
+  const or = instead ? `, or ${instead}` : '';
   switch (refusal.code) {
     case 'empty':
-      return 'That file is empty. Take the photo again, or type the code.';
+      return `That file is empty. Take the photo again${or}.`;
     case 'not-an-image':
-      return 'That file is not a picture we can open. Choose a JPEG, PNG, WebP or GIF photo, or type the code.';
+      return `That file is not a picture we can open. Choose a JPEG, PNG, WebP or GIF photo${or}.`;
     case 'unreadable-header':
-      return 'That picture is damaged: its size cannot be read. Take the photo again, or type the code.';
+      return `That picture is damaged: its size cannot be read. Take the photo again${or}.`;
     case 'too-many-bytes':
-      return `That photo is ${(refusal.bytes / 1024 / 1024).toFixed(1)} MB. The most is 30 MB. Take it with a smaller size setting, or crop it to the label.`;
+      return `That photo is ${sayPhotoSize(refusal.bytes)}. The most is ${sayPhotoSize(MOST_PHOTO_BYTES)}. Take it with a smaller size setting, or crop it.`;
     case 'too-many-pixels':
-      return `That photo is ${refusal.width} × ${refusal.height} pixels. The most is 40 million, ${LONGEST_PHOTO_SIDE} on a side. Crop it to the label.`;
+      return `That photo is ${refusal.width} × ${refusal.height} pixels. The most is ${MOST_PHOTO_PIXELS / 1e6} million, ${LONGEST_PHOTO_SIDE} on a side. Crop it, or take it with a smaller size setting.`;
   }
 }

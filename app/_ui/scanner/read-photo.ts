@@ -1,4 +1,4 @@
-import { judgePhoto, photoRefusalWords } from './photo-limits';
+import { judgePhotoFile, photoRefusalWords } from './photo-limits';
 import { type Scan, scanOf } from './scan';
 
 export type PhotoOutcome =
@@ -11,9 +11,8 @@ const NO_DECODER = 'The decoder could not be fetched. Check the connection and t
 
 /** Looks for a code in a chosen file, on this device. Refuses by the file's header before anything is unpacked. */
 export async function readPhoto(file: File): Promise<PhotoOutcome> {
-  const header = new Uint8Array(await file.slice(0, 2 * 1024 * 1024).arrayBuffer());
-  const judged = judgePhoto(file.size, header);
-  if (!judged.ok) return { kind: 'words', words: photoRefusalWords(judged.error) };
+  const judged = await judgePhotoFile(file);
+  if (!judged.ok) return { kind: 'words', words: photoRefusalWords(judged.error, 'type the code') };
 
   const decoder = await import('./open-decoder').then(({ openDecoder }) => openDecoder()).catch(() => undefined);
   if (!decoder) return { kind: 'words', words: NO_DECODER };

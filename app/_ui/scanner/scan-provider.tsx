@@ -1,8 +1,11 @@
 'use client';
 
-import { useRouter } from 'next/navigation';
-import { createContext, type ReactNode, useCallback, useContext, useEffect, useMemo, useRef } from 'react';
+import { usePathname, useRouter } from 'next/navigation';
+import { createContext, type ReactNode, useCallback, useContext, useEffect, useMemo, useRef, useState } from 'react';
+import { type EditedFields, watchFields } from './edited-fields';
+import { giveFeedback } from './feedback';
 import type { Scan, ScanHandler } from './scan';
+import { ScanBar } from './scan-bar';
 import { WedgeListener } from './wedge-listener';
 
 interface Registered {
@@ -26,11 +29,21 @@ export function scanPath(scan: Scan): string {
 
 /**
  * Listens for hand scanners on every page inside it and gives each scan to one handler: the one with the highest priority,
- * among equals the one registered last, which is the page on top. With none, the scan opens `/scan`.
+ * among equals the one registered last, which is the page on top. With none, the scan opens `/scan`, unless something on the
+ * page was typed and would be lost: then it asks first.
  */
 export function ScanProvider({ children }: { children: ReactNode }) {
   const router = useRouter();
+  const path = usePathname();
   const entries = useRef<Registered[]>([]);
+  const edited = useRef<EditedFields>(undefined);
+  const [asked, setAsked] = useState<{ readonly scan: Scan; readonly path: string }>();
+
+  useEffect(() => {
+    const fields = watchFields(document);
+    edited.current = fields;
+    return fields.stop;
+  }, []);
 
   const register = useCallback((entry: Registered) => {
     entries.current = [...entries.current, entry];
@@ -43,16 +56,28 @@ export function ScanProvider({ children }: { children: ReactNode }) {
     (scan) => {
       const highest = Math.max(...entries.current.map((entry) => entry.priority));
       const taker = entries.current.findLast((entry) => entry.priority === highest);
-      if (taker) taker.handler(scan);
-      else router.push(scanPath(scan));
+      if (taker) return taker.handler(scan);
+      if (!edited.current?.any()) return router.push(scanPath(scan));
+      giveFeedback('read');
+      setAsked({ scan, path });
     },
-    [router],
+    [router, path],
   );
 
   const value = useMemo(() => ({ register, dispatch }), [register, dispatch]);
   return (
     <ScanContext.Provider value={value}>
       <WedgeListener onScan={dispatch} />
+      {asked?.path === path ? (
+        <ScanBar
+          scan={asked.scan}
+          onOpen={() => {
+            setAsked(undefined);
+            router.push(scanPath(asked.scan));
+          }}
+          onStay={() => setAsked(undefined)}
+        />
+      ) : null}
       {children}
     </ScanContext.Provider>
   );

@@ -1,15 +1,32 @@
 'use client';
 
-import { type FormEvent, useState } from 'react';
+import { type FormEvent, useEffect, useRef, useState } from 'react';
 import { Key } from '@/app/_ui/keys';
 import type { ScanHandler } from './scan';
 import styles from './scanner.module.css';
 import { splitAimPrefix } from './split-aim-prefix';
 
 /** One big field for a code written by hand or pasted. */
-export function TypedCode({ onCode, onClose }: { onCode: ScanHandler; onClose: () => void }) {
-  const [text, setText] = useState('');
+export function TypedCode({
+  onCode,
+  onClose,
+  start,
+}: {
+  onCode: ScanHandler;
+  onClose: () => void;
+  /** What stands there at first, and the character to put right. */
+  start?: { readonly text: string; readonly at: number };
+}) {
+  const [text, setText] = useState(start?.text ?? '');
   const [isEmpty, setEmpty] = useState(false);
+  const field = useRef<HTMLInputElement>(null);
+  const at = start?.at;
+
+  useEffect(() => {
+    if (at === undefined) return;
+    field.current?.focus();
+    field.current?.setSelectionRange(at, at + 1);
+  }, [at]);
 
   function submit(event: FormEvent) {
     event.preventDefault();
@@ -25,6 +42,7 @@ export function TypedCode({ onCode, onClose }: { onCode: ScanHandler; onClose: (
       <label className={styles.typedLabel}>
         The code, as printed under the bars
         <input
+          ref={field}
           className={styles.typedField}
           value={text}
           onChange={(event) => setText(event.currentTarget.value)}

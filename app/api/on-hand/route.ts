@@ -1,7 +1,7 @@
 import type { NextRequest } from 'next/server';
 import { theBook } from '@/app/_server/book/the-book';
 import { onHand } from '@/app/_server/find/on-hand';
-import { answerRead, badQuestion } from '@/app/_server/http/answer-json';
+import { answerReading, badQuestion } from '@/app/_server/http/answer-json';
 import { onHandQuery } from '@/app/api/on-hand/schema';
 import { ok } from '@/shared/result/result';
 
@@ -15,5 +15,7 @@ export async function GET(request: NextRequest): Promise<Response> {
   const query = onHandQuery.safeParse(Object.fromEntries(request.nextUrl.searchParams));
   if (!query.success) return badQuestion(query.error);
   const { q, show, after, empty } = query.data;
-  return answerRead(ok(await onHand(await theBook(), { query: q, show, after, withEmpty: empty === '1' })));
+  return answerReading(async () =>
+    ok(await onHand(await theBook(), { query: q, show, after, withEmpty: empty === '1' })),
+  );
 }

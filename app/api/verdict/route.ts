@@ -1,6 +1,6 @@
 import type { NextRequest } from 'next/server';
 import { theBook } from '@/app/_server/book/the-book';
-import { answerRead, badQuestion } from '@/app/_server/http/answer-json';
+import { answerReading, badQuestion } from '@/app/_server/http/answer-json';
 import { scanToPull } from '@/app/_server/pull/scan-to-pull';
 import { verdictQuery } from '@/app/api/verdict/schema';
 
@@ -16,5 +16,5 @@ export async function GET(request: NextRequest): Promise<Response> {
   if (!query.success) return badQuestion(query.error);
   const { code, symbology, day, purpose, job, asked } = query.data;
   const ask = { scan: { text: code, symbology }, dayOfUse: day, purpose, jobId: job, asked };
-  return answerRead(await scanToPull(await theBook(), ask, new Date()));
+  return answerReading(async () => scanToPull(await theBook(), ask, new Date()));
 }

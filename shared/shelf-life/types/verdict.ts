@@ -31,11 +31,13 @@ export type Override =
 export type Verdict = {
   readonly word: VerdictWord;
   readonly dayOfUse: CalendarDate;
+  /** The day the limits were compared with: the day of use, or today where that day has passed. */
+  readonly judgedFor: CalendarDate;
   /** Every limit that is known, in the order of `LIMIT_BASES`, effective or set aside. */
   readonly limits: readonly Limit[];
   /** The earliest effective limit. */
   readonly governing?: Limit;
-  /** From the day of use to the governing limit's last good day; 0 on that day, negative when past. */
+  /** From the day judged for to the governing limit's last good day; 0 on that day, negative when past. */
   readonly daysLeft?: number;
   /** Every reason, worst first. */
   readonly reasons: readonly Reason[];

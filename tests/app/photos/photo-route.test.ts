@@ -27,8 +27,8 @@ const picture = () =>
 
 describe('a photo of the book', () => {
   it('is served as a picture that a browser may keep, under the name it was kept by', async () => {
-    for (const key of [undefined, 'a-key-of-a-press']) {
-      const kept = await receivePhoto(await picture(), '', key);
+    for (const caption of ['', 'Butt end']) {
+      const kept = await receivePhoto(await picture(), caption);
       if (!kept.ok) throw new Error(kept.error.code);
       const response = await ask(kept.value.file);
       expect(response.status).toBe(200);

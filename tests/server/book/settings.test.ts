@@ -9,6 +9,7 @@ import { readServing, servingNow } from '@/app/_server/book/serving';
 import { setUpBook } from '@/app/_server/book/set-up-book';
 import { history } from '@/app/_server/ledger/history';
 import { settingsSchema } from '@/app/(shop)/settings/schema';
+import type { OpenBook } from '@/prisma/open-book';
 import { by, freshBook, must, NOW, refusedWith, type TestBook } from '@/tests/support/test-book';
 
 describe('the settings of a workshop', () => {
@@ -75,6 +76,19 @@ describe('the settings of a workshop', () => {
       'network: this computer only → open to the workshop’s network, from the next start',
     );
     expect(refusedWith(await changeServing(test.book, by(), { network: true }))).toBe('changes-nothing');
+  });
+
+  it('leave the file as it was where the entry could not be written', async () => {
+    const full: OpenBook = {
+      ...test.book,
+      write: (work) =>
+        test.book.write(async (tx) => {
+          await work(tx);
+          throw new Error('SQLITE_FULL: database or disk is full');
+        }),
+    };
+    await expect(changeServing(full, by(), { network: false })).rejects.toThrow('disk is full');
+    expect(await readServing()).toEqual({ network: true });
   });
 
   it('say how the server is served now only where its start said so', () => {

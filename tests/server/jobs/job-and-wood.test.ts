@@ -6,6 +6,7 @@ import { reverseEntry } from '@/app/_server/ledger/reverse-entry';
 import { givePiece } from '@/app/_server/stock/give-piece';
 import { loadPiece } from '@/app/_server/stock/load-piece';
 import { receivePieces } from '@/app/_server/stock/receive-pieces';
+import { sayRefusal } from '@/app/_server/words/say-refusal';
 import { sayAway, sayWhose } from '@/app/(shop)/jobs/_ui/say-job';
 import { changeJobSchema, jobSchema } from '@/app/(shop)/jobs/schema';
 import { by, day, freshBook, must, refusedWith, type TestBook, TODAY } from '@/tests/support/test-book';
@@ -63,6 +64,38 @@ describe('a job and its wood', () => {
     expect((await listJobs(test.book, 'all')).map((job) => job.state).sort()).toEqual(['done', 'open']);
     expect((await loadJob(test.book.read, jobId))?.state).toBe('done');
     expect(await loadJob(test.book.read, 4711)).toBeUndefined();
+  });
+
+  it('is given nothing more once it is done, and its pieces are not given back by undoing that', async () => {
+    for (const act of ['promise', 'take'] as const) {
+      expect(await givePiece(test.book, by(), { label: promised(), act, jobId })).toMatchObject({
+        error: { code: 'job-not-open', field: 'jobId', facts: { job: 'Desk', state: 'done' } },
+      });
+    }
+    const { id } = await test.book.read.entry.findFirstOrThrow({
+      where: { kind: 'job-changed', jobId },
+      orderBy: { id: 'desc' },
+    });
+    const undone = await reverseEntry(test.book, by(), { entryId: id, why: 'Not done yet' });
+    expect(refusedWith(undone)).toBe('change-the-job-instead');
+    if (!undone.ok) expect(sayRefusal(undone.error).todo).toContain('Change the job instead');
+    expect(await holder(promised())).toBeUndefined();
+    expect((await loadJob(test.book.read, jobId))?.state).toBe('done');
+  });
+
+  it('is not promised a piece again, by undoing, once it is done', async () => {
+    const fields = { ...DESK, name: 'Stool' };
+    const stool = must(await addJob(test.book, by(), fields)).jobId;
+    must(await givePiece(test.book, by(), { label: promised(), act: 'promise', jobId: stool }));
+    const freed = must(await givePiece(test.book, by(), { label: promised(), act: 'free' }));
+    must(await changeJob(test.book, by(), { ...fields, jobId: stool, state: 'dropped' }));
+    const undo = () => reverseEntry(test.book, by(), { entryId: freed.entryId, why: 'Needed after all' });
+    expect(refusedWith(await undo())).toBe('job-not-open');
+    expect(await holder(promised())).toBeUndefined();
+    must(await changeJob(test.book, by(), { ...fields, jobId: stool, state: 'open' }));
+    must(await undo());
+    expect(await holder(promised())).toBe('Stool');
+    must(await changeJob(test.book, by(), { ...fields, jobId: stool, state: 'done' }));
   });
 
   it('gives a promise that can be undone by the entry it names', async () => {

@@ -1,6 +1,9 @@
 import { describe, expect, it } from 'vitest';
 import { badLabelQuestion } from '@/app/_server/labels/label-answers';
 import { labelSvgQuery, labelsPdfQuery } from '@/app/_server/labels/label-query';
+import { MOST_AT_ONCE } from '@/shared/labels/most-at-once';
+
+const codesOf = (count: number) => Array.from({ length: count }, (_, nr) => `C-${100000 + nr}`).join(',');
 
 describe('the question for labels', () => {
   it('takes codes in order, each once, and fills in what was left out', () => {
@@ -22,7 +25,7 @@ describe('the question for labels', () => {
     [{ codes: 'C-4K7QM2', format: 'a4-3x8', start: '25' }, 'past the end of the sheet'],
     [{ codes: 'C-4K7QM2', format: 'a4-3x8', start: '0' }, 'first position on a sheet is 1'],
     [{ codes: 'C-4K7QM2', format: 'a4-3x8', start: 'x' }, 'whole number'],
-    [{ codes: Array.from({ length: 201 }, (_, nr) => `C-${100000 + nr}`).join(','), format: 'a4-3x8' }, 'At most 200'],
+    [{ codes: codesOf(MOST_AT_ONCE + 1), format: 'a4-3x8' }, `At most ${MOST_AT_ONCE} labels`],
   ])('refuses %j in plain words', async (question, words) => {
     const parsed = labelsPdfQuery.safeParse(question);
     expect(parsed.success).toBe(false);
@@ -31,6 +34,11 @@ describe('the question for labels', () => {
     expect(answer.status).toBe(400);
     expect(answer.headers.get('content-type')).toMatch(/^text\/plain/);
     expect(await answer.text()).toContain(words);
+  });
+
+  it('takes as many codes as come into the book in one act', () => {
+    const { codes } = labelsPdfQuery.parse({ codes: codesOf(MOST_AT_ONCE), format: 'a4-3x8' });
+    expect(codes).toHaveLength(MOST_AT_ONCE);
   });
 
   it('takes one code and an end for the preview', () => {

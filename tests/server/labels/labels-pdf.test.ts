@@ -4,6 +4,7 @@ import { labelsPdf } from '@/app/_server/labels/labels-pdf';
 import { LABEL_FORMAT_IDS, LABEL_FORMATS, labelsPerPage } from '@/shared/labels/label-formats';
 import { labelRun } from '@/shared/labels/label-run';
 import { layoutLabel } from '@/shared/labels/layout-label';
+import { MOST_AT_ONCE } from '@/shared/labels/most-at-once';
 import { RESIN, SLAB } from '@/tests/support/label-samples';
 import { filledRectangles, pdfPages } from '@/tests/support/pdf-content';
 
@@ -27,6 +28,13 @@ describe('labelsPdf', () => {
     expect(await count(full, 1)).toBe(1);
     expect(await count([...full, RESIN], 1)).toBe(2);
     expect(await count(full, perPage)).toBe(format.kind === 'sheet' ? 2 : 1);
+  });
+
+  it('prints the largest arrival in one file', async () => {
+    const format = LABEL_FORMATS['a4-3x8'];
+    const all = Array.from({ length: MOST_AT_ONCE }, () => RESIN);
+    const pages = pdfPages(await labelsPdf(all, format, { symbology: 'data-matrix', start: 1 }));
+    expect(pages).toHaveLength(Math.ceil(MOST_AT_ONCE / labelsPerPage(format)));
   });
 
   it('leaves the used positions of a sheet blank', async () => {

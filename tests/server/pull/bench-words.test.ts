@@ -2,12 +2,13 @@ import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { cautionsOf } from '@/app/(shop)/pull/_ui/cautions-of';
 import { headline } from '@/app/(shop)/pull/_ui/headline';
-import { echoAmount, readAmount, sayLeft } from '@/app/(shop)/pull/_ui/read-amount';
+import { echoAmount, readAmount } from '@/app/(shop)/pull/_ui/read-amount';
 import { ribbonRange } from '@/app/(shop)/pull/_ui/ribbon-range';
+import { sayLeft } from '@/app/(shop)/pull/_ui/say-amount';
 import { sayNever } from '@/app/(shop)/pull/_ui/say-hold';
-import { usedByWeight, type Weighing } from '@/app/(shop)/pull/_ui/used-by-weight';
 import { addDays } from '@/shared/calendar/add-days';
 import { daysBetween } from '@/shared/calendar/days-between';
+import { usedByWeight, type Weighing } from '@/shared/units/used-by-weight';
 import { day, TODAY } from '@/tests/support/test-book';
 
 const CAN: Weighing = { unit: 'mg', left: 1_840_000, afterMg: 1_608_000, tareMg: 180_000, densityGramsPerLitre: null };

@@ -1,9 +1,10 @@
 import { afterEach, beforeEach, describe, expect, it, vi } from 'vitest';
 import { heldPress, holdPress } from '@/app/_ui/act/held-press';
+import { goalNow } from '@/app/(shop)/pull/_ui/goal-now';
 import { EMPTY_DRAFT, questionOf, recallDraft, rememberDraft } from '@/app/(shop)/pull/_ui/pull-draft';
 import { type PullGoal, recallGoal, rememberGoal } from '@/app/(shop)/pull/_ui/pull-goal';
 import { pullQuerySchema, pullSchema } from '@/app/(shop)/pull/schema';
-import { day } from '@/tests/support/test-book';
+import { day, TODAY } from '@/tests/support/test-book';
 
 const DESK: PullGoal = { jobId: 3, name: 'Desk', purpose: 'client', day: day('2026-12-19') };
 
@@ -52,6 +53,28 @@ describe('what the bench keeps on the device', () => {
   });
 });
 
+describe('what the bench is for when it opens', () => {
+  const job = { ...DESK, id: 3, dayOfUse: DESK.day, client: '', state: 'open' as const, note: '' };
+  it('is the job as the book has it, on its day', () => {
+    expect(goalNow({}, [job], { ...DESK, day: day('2026-01-01') }, TODAY)).toEqual({ goal: DESK });
+  });
+
+  it('is today where the day has passed, and says so', () => {
+    const slipped = { ...job, dayOfUse: day('2026-11-20') };
+    const { goal, notice } = goalNow({ jobId: 3 }, [slipped], undefined, TODAY);
+    expect(goal).toEqual({ ...DESK, day: TODAY });
+    expect(notice).toBe(
+      'The day of use of Desk, 20 Nov, has passed, so it is judged for today. Give the job its new day.',
+    );
+    const own = goalNow({}, [], { name: '', purpose: 'own', day: day('2026-11-24') }, TODAY);
+    expect([own.goal?.day, own.notice]).toEqual([TODAY, expect.stringContaining('an own piece, 24 Nov, has passed')]);
+  });
+
+  it('lets go of a job that is not open any more', () => {
+    expect(goalNow({}, [], DESK, TODAY)).toEqual({ notice: 'Desk is not open any more. Choose what this is for.' });
+  });
+});
+
 describe('the question an answer belongs to', () => {
   const draft = { ...EMPTY_DRAFT, code: { text: 'C4K7QM2' } };
   it('is another one for another day, job, other part or code, and the same for another amount', () => {
@@ -94,6 +117,10 @@ describe('the schemas of the bench', () => {
   it('refuse an override without its reason', () => {
     const pull = { label: 'C4V9TN3', purpose: 'client', dayOfUse: '2026-12-19', asked: 1, seen: 'stop' };
     expect(pullSchema.safeParse(pull).success).toBe(true);
+    const more = { weighed: { afterMg: 1_608_000 }, happenedOn: '2026-11-20' };
+    expect(pullSchema.parse({ ...pull, ...more })).toMatchObject(more);
+    expect(pullSchema.safeParse({ ...pull, weighed: { afterMg: -1 } }).success).toBe(false);
+    expect(pullSchema.safeParse({ ...pull, happenedOn: '2026-02-30' }).success).toBe(false);
     expect(pullSchema.safeParse({ ...pull, override: { reason: '  ', inspectionId: 1 } }).success).toBe(false);
   });
 });

@@ -3,6 +3,7 @@ import { addJob } from '@/app/_server/jobs/add-job';
 import { reverseEntry } from '@/app/_server/ledger/reverse-entry';
 import { answerPull } from '@/app/_server/pull/answer-pull';
 import { pullContainer } from '@/app/_server/pull/pull-container';
+import { sayRefusal } from '@/app/_server/words/say-refusal';
 import { unwrap } from '@/shared/result/result';
 import type { OwnLabelCode } from '@/shared/scan-codes/own-label';
 import { printOwnLabel } from '@/shared/scan-codes/print-own-label';
@@ -40,6 +41,38 @@ describe('parts A and B', () => {
     const wrong = await ask(otherB, { pairedLabel: partA });
     expect(wrong.verdict).toMatchObject({ word: 'stop', override: { allowed: false, because: ['wrong-system'] } });
     expect(wrong.pairedWith?.label).toBe(printOwnLabel(partA as OwnLabelCode));
+  });
+
+  it('are refused against a label that is no other part the book knows', async () => {
+    const plain = (await stocked(test.book, { product: { name: 'Varnish', kind: 'varnish', system: undefined } }))
+      .labels;
+    const other = { ...ON, label: partB, asked: 1000, seen: 'care' as const };
+    for (const pairedLabel of [plain[0] ?? '', 'C000000']) {
+      const refused = { error: { code: 'not-found', field: 'pairedLabel' } };
+      const answered = await answerPull(test.book, { ...ON, label: partB, pairedLabel }, NOW);
+      expect(answered).toMatchObject(refused);
+      expect(await pullContainer(test.book, by(), { ...other, pairedLabel })).toMatchObject(refused);
+      if (!answered.ok) {
+        expect(sayRefusal(answered.error).what).toMatch(
+          plain[0] === pairedLabel ? /no two-part system/ : /not in this book/,
+        );
+      }
+    }
+  });
+
+  it('are checked against the last of their own system, though another system was pulled for the job since', async () => {
+    const two = must(await addJob(test.book, by(), { ...ON, name: 'Two systems', client: '', note: '' })).jobId;
+    const otherA = (
+      await stocked(test.book, {
+        product: { name: 'Other A', kind: 'resin-a', system: { name: 'Fell top coat', part: 'A' } },
+      })
+    ).labels[0];
+    for (const label of [partA, otherA ?? '']) {
+      must(await pullContainer(test.book, by(), { ...ON, jobId: two, label, asked: 1000, seen: 'care' }));
+    }
+    expect((await ask(partB, { jobId: two })).pairedWith?.label).toBe(printOwnLabel(partA as OwnLabelCode));
+    expect((await ask(partB, { jobId: two })).verdict.override).toBe('not-needed');
+    expect((await ask(otherB, { jobId: two })).pairedWith?.label).toBe(printOwnLabel(otherA as OwnLabelCode));
   });
 
   it('are checked against the last other part pulled for the job, until that pull is undone', async () => {

@@ -3,7 +3,8 @@ import fc from 'fast-check';
 import sharp, { type Sharp } from 'sharp';
 import { describe, expect, it } from 'vitest';
 import { readImageSize } from '@/app/_ui/scanner/image-size';
-import { judgePhoto, MOST_PHOTO_BYTES, MOST_PHOTO_PIXELS, photoRefusalWords } from '@/app/_ui/scanner/photo-limits';
+import { judgePhoto, judgePhotoFile, photoRefusalWords } from '@/app/_ui/scanner/photo-limits';
+import { MOST_PHOTO_BYTES, MOST_PHOTO_PIXELS } from '@/shared/photos/photo-limits';
 
 const picture = (width: number, height: number) =>
   sharp({ create: { width, height, channels: 3, background: '#c39a68' } });
@@ -127,9 +128,9 @@ describe('a small file that would unpack into a huge picture is refused', () => 
   });
 
   it('and at the bound itself it is not', () => {
-    expect(judgePhoto(1000, bomb(6320)).ok).toBe(true);
-    expect(6328 ** 2).toBeGreaterThan(MOST_PHOTO_PIXELS);
-    expect(judgePhoto(1000, bomb(6328)).ok).toBe(false);
+    expect(judgePhoto(1000, bomb(7064)).ok).toBe(true);
+    expect(7072 ** 2).toBeGreaterThan(MOST_PHOTO_PIXELS);
+    expect(judgePhoto(1000, bomb(7072)).ok).toBe(false);
   });
 
   it('and so is a long thin one that no canvas holds', () => {
@@ -137,10 +138,22 @@ describe('a small file that would unpack into a huge picture is refused', () => 
     expect(judgePhoto(gif.length, gif)).toMatchObject({ ok: false, error: { code: 'too-many-pixels' } });
   });
 
+  it('the largest photo of a phone of 48 megapixels is taken', () => {
+    // 8064 × 6048, as such phones write it: common practice.
+    const gif = bytesOf('GIF89a', [0x80, 0x1f], [0xa0, 0x17], [0, 0, 0]);
+    expect(judgePhoto(3_000_000, gif)).toMatchObject({ ok: true, value: { width: 8064, height: 6048 } });
+  });
+
+  it('and a file just past 30 MB is never said to have the size that is allowed', async () => {
+    const judged = await judgePhotoFile(new Blob([new Uint8Array(bomb(800)), new Uint8Array(MOST_PHOTO_BYTES)]));
+    if (judged.ok) throw new Error('It was not refused.');
+    expect(photoRefusalWords(judged.error)).toMatch(/^That photo is 30\.1 MB\. The most is 30 MB\. /);
+  });
+
   it('and a file past 30 MB, with its size in the words', () => {
     const judged = judgePhoto(MOST_PHOTO_BYTES + 1_048_576, bomb(800));
     expect(judged).toMatchObject({ ok: false, error: { code: 'too-many-bytes' } });
-    if (!judged.ok) expect(photoRefusalWords(judged.error)).toContain('31.0 MB');
+    if (!judged.ok) expect(photoRefusalWords(judged.error)).toContain('31 MB');
     expect(judgePhoto(MOST_PHOTO_BYTES, bomb(800)).ok).toBe(true);
   });
 });

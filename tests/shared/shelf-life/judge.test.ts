@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { judge } from '@/shared/shelf-life/judge';
-import { codes, day, input, inspection, printed, USE_DAY } from '@/tests/shared/shelf-life/fixtures';
+import { codes, day, input, inspection, printed, TODAY, USE_DAY } from '@/tests/shared/shelf-life/fixtures';
 
 const undated = { bestBefore: undefined };
 const past = { bestBefore: printed('2026-12-12') };
@@ -284,6 +284,22 @@ describe('Care', () => {
     const verdict = judge(input({}, { dayOfUse: day('2026-11-24') }));
     expect([verdict.word, codes(verdict)]).toEqual(['care', ['day-of-use-past']]);
     expect(judge(input({}, { dayOfUse: day('2026-11-25') })).word).toBe('use');
+  });
+
+  it('Stop: a day of use that has passed makes no limit good again that ran out before today', () => {
+    const given = { lot: { bestBefore: printed('2026-11-20') } };
+    const verdict = judge(input(given, { dayOfUse: day('2026-11-01') }));
+    expect([verdict.word, codes(verdict)]).toEqual(['stop', ['past-limit', 'day-of-use-past']]);
+    expect(verdict).toMatchObject({ dayOfUse: '2026-11-01', judgedFor: TODAY, daysLeft: -5 });
+    expect(judge(input(given, { dayOfUse: TODAY }))).toMatchObject({ word: 'stop', judgedFor: TODAY, daysLeft: -5 });
+  });
+
+  it('Care: near and extended are counted from today too, where the day has passed', () => {
+    const longAgo = { dayOfUse: day('2026-09-01') };
+    const near = judge(input({ lot: { bestBefore: printed('2026-12-05') } }, longAgo));
+    expect(near.reasons).toMatchObject([{ code: 'day-of-use-past' }, { code: 'limit-near', daysLeft: 10 }]);
+    const carried = judge(input({ lot: { bestBefore: printed('2026-11-12') }, inspections: [inspection()] }, longAgo));
+    expect(codes(carried)).toEqual(['day-of-use-past', 'extended-by-inspection']);
   });
 
   it('Care: less left than asked, and exactly enough is enough', () => {

@@ -2,7 +2,7 @@ import { describe, expect, it } from 'vitest';
 import { judge } from '@/shared/shelf-life/judge';
 import { sayLimit } from '@/shared/shelf-life/say-limit';
 import { sayReason } from '@/shared/shelf-life/say-reason';
-import { saySuggestion } from '@/shared/shelf-life/say-suggestion';
+import { saySuggestionWhy } from '@/shared/shelf-life/say-suggestion-why';
 import { sayVerdict } from '@/shared/shelf-life/say-verdict';
 import type { JudgeInput } from '@/shared/shelf-life/types/verdict';
 import { whatToDo } from '@/shared/shelf-life/what-to-do';
@@ -19,6 +19,15 @@ describe('sayVerdict', () => {
     expect(said('2026-12-12')).toBe('Good to 12 Dec. Needed on 19 Dec.');
     expect(said('2026-12-25')).toBe('Good to 25 Dec. Needed on 19 Dec.');
     expect(said('2027-12-31')).toBe('Good to 31 Dec 2027. Needed on 19 Dec.');
+  });
+
+  it('says that it is judged for today in place of a day that has passed', () => {
+    const given = input({ lot: { bestBefore: printed('2026-11-20') } }, { dayOfUse: day('2026-11-01') });
+    expect(sayVerdict(judge(given), context)).toBe('Good to 20 Nov. Judged for today, 25 Nov.');
+    expect(reasons(given)).toEqual([
+      'Printed best before ended 5 days ago.',
+      'The day of use, 1 Nov, is already past, so it is judged for today.',
+    ]);
   });
 
   it('gives the worst reason otherwise', () => {
@@ -45,6 +54,10 @@ describe('sayReason', () => {
       'Printed best before ends 1 day after the day of use.',
     );
     expect(reasons(input({ lot: { useBy: printed('2026-12-19') } }))[0]).toBe('Printed use by ends on the day of use.');
+    const today = (bestBefore: string) =>
+      reasons(input({ lot: { bestBefore: printed(bestBefore) } }, { dayOfUse: TODAY }))[0];
+    expect(today('2026-11-25')).toBe('Printed best before ends today.');
+    expect(today('2026-11-27')).toBe('Printed best before ends in 2 days.');
   });
 
   it('says what an inspection carries', () => {
@@ -193,29 +206,19 @@ describe('sayLimit', () => {
   });
 });
 
-describe('saySuggestion', () => {
+describe('why containers are suggested', () => {
   const others = [
     candidate({ container: { id: 't2', label: 'T-14', left: 500 } }),
     candidate({ container: { id: 't3', label: 'T-09', left: 400 } }),
   ];
-  const said = (facts: Parameters<typeof input>[0], asked: number) => {
-    const { instead } = judge(input(facts, { asked, others }));
-    return instead && saySuggestion(instead, context);
+  const said = (asked: number) => {
+    const { instead } = judge(input({ container: { conditions: ['gelled'] } }, { asked, others }));
+    return instead && saySuggestionWhy(instead.why);
   };
 
-  it('says what to take, in order, and why', () => {
-    expect(said({ container: { conditions: ['gelled'] } }, 900)).toBe(
-      'Take 500 g from T-14, then 400 g from T-09. First to expire first.',
-    );
-    expect(said({ container: { left: 300 } }, 800)).toBe(
-      'Take 300 g from this one, then 500 g from T-14. First to expire first.',
-    );
-    expect(said({ container: { conditions: ['gelled'] } }, 950)).toMatch(/it is not enough\.$/);
-  });
-
-  it('says when there is none', () => {
-    expect(saySuggestion({ containers: [], withThis: 0, reaches: false, why: 'none-good' })).toBe(
-      'Nothing else on hand is good for that day.',
-    );
+  it('is said for what the judge suggests', () => {
+    expect(said(900)).toBe('First to expire first.');
+    expect(said(950)).toMatch(/it is not enough\.$/);
+    expect(saySuggestionWhy('none-good')).toBe('Nothing else on hand is good for that day.');
   });
 });

@@ -90,6 +90,12 @@ describe('suggestContainers: what is never offered', () => {
     }
   });
 
+  it('one whose limit ran out before today, for a day of use that was before it', () => {
+    const gone = tin({ id: 'gone', good: '2026-11-20' });
+    const good = tin({ id: 'good', good: '2027-05-01' });
+    expect(takes(ask([gone, good], 10, { dayOfUse: addDays(TODAY, -20) }))).toEqual([['good', 10]]);
+  });
+
   it('a part of another system than the one in hand', () => {
     const partB = (id: string, systemId: string) =>
       tin({ id, rest: { policy: policy({ system: { id: systemId, name: systemId, part: 'B' } }) } });

@@ -1,7 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { unwrap } from '@/shared/result/result';
-import { addMoney } from '@/shared/units/add-money';
 import { allocate } from '@/shared/units/allocate';
 import { readCurrency } from '@/shared/units/currency';
 import { currencyChoices } from '@/shared/units/currency-choices';
@@ -96,21 +95,6 @@ describe('printing', () => {
       }),
       { numRuns: 1500 },
     );
-  });
-});
-
-describe('adding', () => {
-  it('needs one currency', () => {
-    const five = { minor: minorUnits(500), currency: USD };
-    expect(addMoney(five, five)).toEqual({ ok: true, value: { minor: 1000, currency: 'USD' } });
-    expect(addMoney(five, { minor: minorUnits(500), currency: EUR })).toEqual({
-      ok: false,
-      error: { code: 'different-currencies', left: 'USD', right: 'EUR' },
-    });
-    expect(addMoney(five, { minor: minorUnits(Number.MAX_SAFE_INTEGER), currency: USD })).toEqual({
-      ok: false,
-      error: { code: 'past-the-safe-integers' },
-    });
   });
 });
 

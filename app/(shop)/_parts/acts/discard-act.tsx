@@ -1,10 +1,10 @@
 'use client';
 
 import { useState } from 'react';
-import { TextField } from '@/app/_ui/field/text-field';
 import { Fold } from '@/app/_ui/fold';
 import { ActForm } from '@/app/(shop)/_parts/acts/act-form';
 import { discardAction } from '@/app/(shop)/_parts/acts/actions';
+import { WhyField } from '@/app/(shop)/_parts/acts/why-field';
 
 /** Takes a thing off the shelf for good. `care` says what to mind when it is thrown away. */
 export function DiscardAct({ label, what, care }: { label: string; what: string; care?: string }) {
@@ -22,12 +22,10 @@ export function DiscardAct({ label, what, care }: { label: string; what: string;
         {(errors) => (
           <>
             {care ? <p>{care}</p> : null}
-            <TextField
-              label="Why?"
+            <WhyField
               hint="Spoilt, spilt, given away, lost: a few words."
               value={why}
               onChange={setWhy}
-              maxLength={500}
               error={errors.why}
             />
           </>

@@ -2,10 +2,10 @@
 
 import { useState } from 'react';
 import { ChoiceChips } from '@/app/_ui/field/choice-chips';
-import { TextField } from '@/app/_ui/field/text-field';
 import { Fold } from '@/app/_ui/fold';
 import { ActForm } from '@/app/(shop)/_parts/acts/act-form';
 import { holdAction } from '@/app/(shop)/_parts/acts/actions';
+import { WhyField } from '@/app/(shop)/_parts/acts/why-field';
 import type { HoldState } from '@/shared/shelf-life/types/lot-facts';
 
 const STATES: Record<HoldState, { label: string; hint?: string; now: string }> = {
@@ -53,14 +53,12 @@ export function HoldAct({ stockId, hold, thing, states }: HoldActProps) {
               value={next}
               onChange={(value) => setNext(options.find((state) => state === value) ?? next)}
             />
-            <TextField
-              label="Why?"
+            <WhyField
               hint={
                 releasing ? 'What makes it fit to be used again. It stays in the history.' : 'It stays in the history.'
               }
               value={why}
               onChange={setWhy}
-              maxLength={500}
               error={errors.why}
             />
           </>

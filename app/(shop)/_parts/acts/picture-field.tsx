@@ -2,11 +2,14 @@
 
 import { useId } from 'react';
 import { describedBy, FieldShell, type FieldWords } from '@/app/_ui/field/field-shell';
+import { usePhotoCheck } from '@/app/_ui/photos/use-photo-check';
 import styles from '@/app/(shop)/_parts/acts/acts.module.css';
 
-/** A picture from the camera or the device. Emptied by giving it a new `key`. */
-export function PictureField({ onChange, ...words }: FieldWords & { onChange: (picture: File | undefined) => void }) {
+/** A picture from the camera or the device, refused at once where it is too large. Emptied by giving it a new `key`. */
+export function PictureField({ onChange, ...given }: FieldWords & { onChange: (picture: File | undefined) => void }) {
   const id = useId();
+  const { wrong, take } = usePhotoCheck(onChange);
+  const words = { ...given, error: wrong ?? given.error };
   return (
     <FieldShell id={id} {...words}>
       <input
@@ -15,7 +18,8 @@ export function PictureField({ onChange, ...words }: FieldWords & { onChange: (p
         accept="image/*"
         className={styles.picture}
         aria-describedby={describedBy(id, words)}
-        onChange={(choice) => onChange(choice.currentTarget.files?.[0])}
+        aria-invalid={words.error ? true : undefined}
+        onChange={(choice) => take(choice.currentTarget.files?.[0])}
       />
     </FieldShell>
   );

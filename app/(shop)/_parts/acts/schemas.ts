@@ -1,6 +1,7 @@
 import { z } from 'zod';
 import { PIECE_OR_CONTAINER } from '@/app/(shop)/_parts/acts/thing-label';
 import { readFields, type Typing } from '@/app/(shop)/arrive/read-fields';
+import { MOST_AT_ONCE } from '@/shared/labels/most-at-once';
 import { HOLD_STATES } from '@/shared/shelf-life/types/lot-facts';
 
 const id = z.int().positive();
@@ -9,7 +10,7 @@ export const words = (most = 1000) => z.string().max(most, `At most ${most} char
 export const thingLabel = z.string().regex(PIECE_OR_CONTAINER, 'That is not one of our labels.');
 
 export const moveSchema = z.object({
-  labels: z.array(thingLabel).min(1).max(500),
+  labels: z.array(thingLabel).min(1).max(MOST_AT_ONCE),
   placeLabel: z.string().regex(/^P[0-9A-Z]{6}$/, 'Choose the place it goes to.'),
 });
 

@@ -2,7 +2,7 @@
 
 import Link from 'next/link';
 import { useState, useTransition } from 'react';
-import type { HistoryOf } from '@/app/_server/ledger/history';
+import type { HistoryOf } from '@/app/_server/ledger/entries-of';
 import { Code } from '@/app/_ui/code';
 import { HistoryList } from '@/app/_ui/history/history-list';
 import { Key } from '@/app/_ui/keys';
@@ -95,6 +95,7 @@ function Why({ entry }: { entry: SaidEntry }) {
 
 function Below({ entry, naming, inJob }: { entry: SaidEntry; naming: boolean; inJob: boolean }) {
   const labels = naming ? entry.labels.slice(0, MOST_LABELS) : [];
+  const more = entry.labels.length + entry.moreLabels - labels.length;
   const job = inJob ? null : entry.job;
   if (labels.length === 0 && !job && entry.photos.length === 0) return null;
   return (
@@ -104,7 +105,7 @@ function Below({ entry, naming, inJob }: { entry: SaidEntry; naming: boolean; in
           <Code>{printOwnLabel(each as OwnLabelCode)}</Code>
         </Link>
       ))}
-      {naming && entry.labels.length > MOST_LABELS ? <span>and {entry.labels.length - MOST_LABELS} more</span> : null}
+      {naming && more > 0 ? <span>and {more} more</span> : null}
       {job ? <Link href={`/jobs/${job.id}`}>{job.name}</Link> : null}
       {entry.photos.map((file, index) => (
         <a key={file} href={`/photos/${file}`}>

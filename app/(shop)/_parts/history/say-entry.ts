@@ -25,6 +25,8 @@ export type SaidEntry = {
   canReverse: boolean;
   /** The things it moved. */
   labels: string[];
+  /** How many more things it moved. */
+  moreLabels: number;
   job: { id: number; name: string } | null;
   photos: string[];
 };
@@ -50,6 +52,7 @@ export function sayEntry(entry: HistoryEntry, context: SayEntry): SaidEntry {
     reversed: entry.reversedBy === null ? null : `Reversed by entry ${entry.reversedBy}.`,
     canReverse: entry.canReverse,
     labels,
+    moreLabels: entry.moreMovements,
     job: entry.job,
     photos: entry.photos,
   };
@@ -61,7 +64,7 @@ const readable = (text: string, today: CalendarDate) =>
 
 function sayWhat(entry: HistoryEntry, context: SayMovements): { what: string; why: string } {
   const { why } = entry;
-  const said = sayMovements(entry.movements, context);
+  const said = sayMovements(entry.movements, context, entry.moreMovements);
   const forJob = entry.job ? ` for ${entry.job.name}` : '';
   const ref = entry.reference ? ` (${entry.reference})` : '';
   const tail = (first: string, ...rest: (string | undefined)[]) => [first, ...rest].filter(Boolean).join('. ');

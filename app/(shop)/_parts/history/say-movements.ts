@@ -34,18 +34,20 @@ const HOLD_WORDS: Record<string, string> = {
   recalled: 'Recalled',
 };
 
-export function sayMovements(lines: readonly HistoryMovement[], context: SayMovements): SaidMovements {
+/** Says the movements of one entry, of which there may be `more` than are given. */
+export function sayMovements(lines: readonly HistoryMovement[], context: SayMovements, more = 0): SaidMovements {
   const moved = lines.find((line) => line.placeFrom !== line.placeTo);
   const noted = lines.find((line) => line.conditionFrom !== line.conditionTo);
   const held = lines.find((line) => line.holdFrom !== line.holdTo);
   const given = lines.find((line) => line.jobFrom !== line.jobTo);
   const opened = lines.find((line) => line.openedFrom !== line.openedTo);
-  const amount = sayAmounts(lines, context);
+  const some = sayAmounts(lines, context);
+  const amount = some && more > 0 ? `${some} and ${more} more` : some;
   const gain = lines.reduce((sum, line) => sum + line.quantityDelta, 0) > 0;
   const said: SaidMovements = {
     amount,
     gain,
-    things: lines.length > 1 ? `${lines.length} things ` : '',
+    things: lines.length + more > 1 ? `${lines.length + more} things ` : '',
     place: moved?.placeTo ?? undefined,
     placeFrom: moved?.placeFrom ?? undefined,
     opened: opened && sayOpening(opened, context.today),

@@ -34,6 +34,7 @@ export function typedProduct(fields: ProductFields, prefer: UnitSystem): TypedPr
     hazards: fields.hazards.filter(isGhsCode),
     safetySheet: fields.safetySheet,
     tare: fields.tareMg === undefined ? '' : sizeText(fields.tareMg, 'mg', prefer),
+    density: fields.densityGramsPerLitre === undefined ? '' : String(fields.densityGramsPerLitre),
     note: fields.note,
   };
 }

@@ -1,10 +1,10 @@
 import type { ContainerLine } from '@/app/_server/stock/judgeable';
 import type { ShelfLimit } from '@/app/_ui/rule/shelf';
+import { sayLeftOf } from '@/app/(shop)/_parts/stock/say-left-of';
 import { sayStanding } from '@/app/(shop)/_parts/stock/say-standing';
 import type { CalendarDate } from '@/shared/calendar/calendar-date';
 import { judge } from '@/shared/shelf-life/judge';
 import type { VerdictWord } from '@/shared/shelf-life/types/verdict';
-import { printQuantity } from '@/shared/units/print-quantity';
 import type { UnitSystem } from '@/shared/units/unit-system';
 
 /** A container as a list shows it, judged for a client's job today. */
@@ -39,8 +39,7 @@ export function containerRow(
     product: line.product,
     maker: line.maker,
     lot: line.lotCode,
-    left: printQuantity(line.left, line.unit, { prefer, rounding: 'down' }),
-    size: printQuantity(line.size, line.unit, { prefer }),
+    ...sayLeftOf(line, prefer),
     usedUp: Number(line.left) === 0,
     opened: line.candidate.container.opened !== undefined,
     place: line.place,

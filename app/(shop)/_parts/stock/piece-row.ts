@@ -3,6 +3,7 @@ import type { PieceMark } from '@/app/_ui/piece/piece-mark';
 import type { RoughShape } from '@/app/_ui/piece/piece-outline';
 import { pieceMarks, sayPiece } from '@/app/(shop)/_parts/stock/say-piece';
 import type { CalendarDate } from '@/shared/calendar/calendar-date';
+import { compareDates } from '@/shared/calendar/compare-dates';
 import { sayDate } from '@/shared/calendar/say-date';
 import type { UnitSystem } from '@/shared/units/unit-system';
 import { judgePiece } from '@/shared/wood/judge-piece';
@@ -32,7 +33,7 @@ export type PieceRow = {
 export function pieceRow(line: PieceLine, { today, prefer }: { today: CalendarDate; prefer: UnitSystem }): PieceRow {
   const verdict = judgePiece(line.facts, today);
   const said = sayPiece(line, prefer);
-  const newest = [...line.readings].sort((a, b) => a.takenOn.localeCompare(b.takenOn)).at(-1);
+  const newest = [...line.readings].sort((a, b) => compareDates(a.takenOn, b.takenOn)).at(-1);
   const worst = verdict.reasons[0];
   return {
     stockId: line.stockId,

@@ -14,21 +14,22 @@ import { Key, KeyBar } from '@/app/_ui/keys';
 import { PlainError } from '@/app/_ui/plain-error';
 import { giveFeedback } from '@/app/_ui/scanner/feedback';
 import { Section } from '@/app/_ui/section';
+import { ArrivalReasons, ArrivalVerdict } from '@/app/(shop)/arrive/_ui/arrival-verdict';
+import styles from '@/app/(shop)/arrive/_ui/arrive.module.css';
+import { ConfirmDates } from '@/app/(shop)/arrive/_ui/confirm-dates';
+import { LabelDates } from '@/app/(shop)/arrive/_ui/label-dates';
+import { OpenedAlready } from '@/app/(shop)/arrive/_ui/opened-already';
+import { PlaceChoice, type PlaceOption, sayWhere } from '@/app/(shop)/arrive/_ui/place-choice';
+import { readSize } from '@/app/(shop)/arrive/_ui/read-size';
+import type { ShopFacts } from '@/app/(shop)/arrive/_ui/shop-facts';
+import { useNewPlace } from '@/app/(shop)/arrive/_ui/use-new-place';
+import { bookArrival } from '@/app/(shop)/arrive/actions';
+import { type Card, hasDate } from '@/app/(shop)/arrive/card';
+import { judgeCard, knownLotOf, openingOn } from '@/app/(shop)/arrive/judge-card';
+import type { TypedArrival } from '@/app/(shop)/arrive/schema';
 import { Safety } from '@/app/(shop)/pull/_ui/safety';
-import { readTypedDate } from '@/shared/calendar/read-typed-date';
 import { sayDate } from '@/shared/calendar/say-date';
-import { bookArrival } from '../actions';
-import { type Card, hasDate } from '../card';
-import { judgeCard, knownLotOf } from '../judge-card';
-import type { TypedArrival } from '../schema';
-import { ArrivalReasons, ArrivalVerdict } from './arrival-verdict';
-import styles from './arrive.module.css';
-import { ConfirmDates } from './confirm-dates';
-import { LabelDates } from './label-dates';
-import { OpenedAlready } from './opened-already';
-import { PlaceChoice, type PlaceOption } from './place-choice';
-import { readSize } from './read-size';
-import type { ShopFacts } from './shop-facts';
+import { MOST_AT_ONCE } from '@/shared/labels/most-at-once';
 
 export type Booked = { entryId: number; lotId: number; labels: string[]; title: string; place: string | null };
 
@@ -55,14 +56,14 @@ export function ArrivalCard({
 }) {
   const { product } = card;
   const verdict = useMemo(() => judgeCard(card, shop), [card, shop]);
-  const { run, pending, problem } = useAct(bookArrival);
-  const errors = useFieldErrors(problem, { ...card, ...card.dates });
+  const { run, pending, problem } = useAct(bookArrival, { keepAs: 'arrive' });
+  const errors = useFieldErrors(problem, { ...card, ...card.dates, opened: card.openedOn });
+  const newPlace = useNewPlace(card.newPlace, 'shelf');
   const form = useRef<HTMLFormElement>(null);
   useShowTrouble(form, problem);
+  useShowTrouble(form, newPlace.problem);
   const known = knownLotOf(card);
-  const place = places.find((one) => one.label === card.placeLabel);
   const counted = product.unit === 'piece' ? { one: 'box', many: 'boxes' } : { one: 'container', many: 'containers' };
-  const opened = readTypedDate(card.openedOn, shop);
   const set =
     <K extends keyof Card>(name: K) =>
     (value: Card[K]) =>
@@ -76,7 +77,12 @@ export function ArrivalCard({
 
   async function book(event: FormEvent) {
     event.preventDefault();
-    const answer = await run(typedArrival(card));
+    // The place comes first: where it is refused, nothing is booked.
+    const added = card.newPlace.trim() ? await newPlace.add() : undefined;
+    if (card.newPlace.trim() && !added) return giveFeedback('error');
+    if (added) onPlaceAdded(added);
+    const placeLabel = added?.label ?? card.placeLabel;
+    const answer = await run(typedArrival({ ...card, placeLabel }));
     if (!answer.ok) return giveFeedback('error');
     const { entryId, lotId, containers } = answer.answer;
     onBooked({
@@ -84,7 +90,7 @@ export function ArrivalCard({
       lotId,
       labels: containers.map((one) => one.label),
       title: product.name,
-      place: place?.name ?? null,
+      place: (added ?? places.find((one) => one.label === placeLabel))?.name ?? null,
     });
   }
 
@@ -112,11 +118,7 @@ export function ArrivalCard({
             {product.policy.kind !== 'keeps' && !hasDate(card) && !known ? (
               <p className={styles.note}>It may come in without a date, and then it waits for an inspection.</p>
             ) : null}
-            <ArrivalReasons
-              verdict={verdict}
-              today={shop.today}
-              openedOn={opened.ok && !opened.value.ambiguous ? opened.value.date : undefined}
-            />
+            <ArrivalReasons verdict={verdict} today={shop.today} openedOn={openingOn(card, shop)?.on} />
           </Section>
         </div>
         <div>
@@ -125,7 +127,7 @@ export function ArrivalCard({
               label="How many"
               hint="Scanning the same one again adds one."
               min={1}
-              max={500}
+              max={MOST_AT_ONCE}
               unit={counted}
               value={card.count}
               onChange={set('count')}
@@ -133,10 +135,9 @@ export function ArrivalCard({
             />
             <PlaceChoice
               places={places}
-              value={card.placeLabel}
-              kind="shelf"
-              onChange={set('placeLabel')}
-              onAdded={onPlaceAdded}
+              where={card}
+              onChange={(where) => onChange({ ...card, ...where })}
+              adding={newPlace}
               error={errors.placeLabel}
             />
             <QuantityField
@@ -197,8 +198,8 @@ export function ArrivalCard({
       </div>
       {problem ? <PlainError happened={problem.what} kept={problem.kept} toDo={problem.todo} /> : null}
       <KeyBar>
-        <Key type="submit" pending={pending} pendingWords="Writing into the book…">
-          {sayInto(card, place?.name)}
+        <Key type="submit" pending={pending || newPlace.pending} pendingWords="Writing into the book…">
+          {sayInto(card, sayWhere(card, places))}
         </Key>
         <Key variant="ghost" onClick={onScanMore}>
           {isScanning ? 'Close the scanner' : 'Scan more of it'}
@@ -233,7 +234,7 @@ function KnownLot({ lot, dates }: { lot: string; dates: NonNullable<ReturnType<t
 
 /** What goes to the server: the fields as they were typed, to be read again there. */
 function typedArrival(card: Card): TypedArrival {
-  const { product, serials: _, dates, conditions, ...fields } = card;
+  const { product, serials: _, newPlace: __, dates, conditions, ...fields } = card;
   const date = (name: keyof typeof dates) => ({ text: dates[name].text, confirmed: dates[name].confirmed });
   return {
     ...fields,

@@ -3,12 +3,12 @@
 import { ShelfRibbon } from '@/app/_ui/rule/shelf-ribbon';
 import { ReasonList } from '@/app/_ui/verdict/reason-list';
 import { VerdictPanel } from '@/app/_ui/verdict/verdict-panel';
+import { arrivalReasons, sayArrival } from '@/app/(shop)/arrive/say-arrival';
 import { addDays } from '@/shared/calendar/add-days';
 import { type CalendarDate, LAST_DAY } from '@/shared/calendar/calendar-date';
 import { daysBetween } from '@/shared/calendar/days-between';
 import { sayLimit } from '@/shared/shelf-life/say-limit';
 import type { Verdict } from '@/shared/shelf-life/types/verdict';
-import { arrivalReasons, sayArrival } from '../say-arrival';
 
 /** How it arrives: said at once, above everything there is to fill in. */
 export function ArrivalVerdict({ verdict, today }: { verdict: Verdict; today: CalendarDate }) {

@@ -15,23 +15,25 @@ import type { Scan } from '@/app/_ui/scanner/scan';
 import { useScanHandler } from '@/app/_ui/scanner/scan-provider';
 import { Scanner } from '@/app/_ui/scanner/scanner';
 import { thingHref } from '@/app/(shop)/_parts/thing-href';
+import type { Booked } from '@/app/(shop)/arrive/_ui/arrival-card';
+import styles from '@/app/(shop)/arrive/_ui/arrive.module.css';
+import { BrokenCode } from '@/app/(shop)/arrive/_ui/broken-code';
+import { CorrectCode } from '@/app/(shop)/arrive/_ui/correct-code';
+import { Done } from '@/app/(shop)/arrive/_ui/done';
+import { NotAsked } from '@/app/(shop)/arrive/_ui/not-asked';
+import type { PlaceOption } from '@/app/(shop)/arrive/_ui/place-choice';
+import type { ShopFacts } from '@/app/(shop)/arrive/_ui/shop-facts';
+import { useAsk } from '@/app/(shop)/arrive/_ui/use-ask';
+import { useOpenCard } from '@/app/(shop)/arrive/_ui/use-open-card';
+import { useTopOf } from '@/app/(shop)/arrive/_ui/use-top-of';
+import { readArrivalProduct } from '@/app/(shop)/arrive/actions';
+import { type Card, newCard, sayCard } from '@/app/(shop)/arrive/card';
+import { scanOnCard } from '@/app/(shop)/arrive/scan-on-card';
 import { sayScanned } from '@/app/(shop)/scan/say-scanned';
-import { readArrivalProduct } from '../actions';
-import { type Card, newCard } from '../card';
-import { scanOnCard } from '../scan-on-card';
-import type { Booked } from './arrival-card';
-import styles from './arrive.module.css';
-import { BrokenCode } from './broken-code';
-import { Done } from './done';
-import { NotAsked } from './not-asked';
-import type { PlaceOption } from './place-choice';
-import type { ShopFacts } from './shop-facts';
-import { useAsk } from './use-ask';
-import { useTopOf } from './use-top-of';
 
 // The scanner is there first; what follows a scan comes right after it, before anybody has found the label.
-const fetchCard = () => import('./arrival-card').then((part) => part.ArrivalCard);
-const fetchTeach = () => import('./teach').then((part) => part.Teach);
+const fetchCard = () => import('@/app/(shop)/arrive/_ui/arrival-card').then((part) => part.ArrivalCard);
+const fetchTeach = () => import('@/app/(shop)/arrive/_ui/teach').then((part) => part.Teach);
 const loading = () => (
   <p role="status" className={styles.waiting}>
     Getting ready…
@@ -60,7 +62,7 @@ export interface ArriveFlowProps {
 /** Arrive: scan, see how it stands, put it into the book, print its labels, next. */
 export function ArriveFlow({ shop, places: given, start }: ArriveFlowProps) {
   const [view, setView] = useState<View>({ at: 'scan' });
-  const [card, setCardState] = useState<Card>();
+  const { card, latest, setCard, left, leftOpen, recallLeft, dropLeft } = useOpenCard(sayStart(start));
   const [aside, setAside] = useState<{ scanned: Scanned; scan: Scan }>();
   const [said, setSaid] = useState('');
   const [isScanning, setScanning] = useState(false);
@@ -68,11 +70,9 @@ export function ArriveFlow({ shop, places: given, start }: ArriveFlowProps) {
   const [failed, setFailed] = useState<number>();
   const say = useNotice();
   const places = [...given, ...added.filter((place) => !given.some((one) => one.label === place.label))];
-  // Scans come in while the screen is being drawn, so the card they meet is kept beside it.
-  const latest = useRef<Card>(undefined);
-  const setCard = useCallback((next: Card | undefined) => {
-    latest.current = next;
-    setCardState(next);
+
+  const addPlace = useCallback((place: PlaceOption) => {
+    setAdded((before) => (before.some((one) => one.label === place.label) ? before : [...before, place]));
   }, []);
 
   const begin = useCallback(
@@ -88,11 +88,36 @@ export function ArriveFlow({ shop, places: given, start }: ArriveFlowProps) {
     [given, setCard, shop],
   );
 
+  /** Opens the card that was left, with its product as the book has it by now. */
+  const goOn = useCallback(
+    (before: Card) => {
+      setCard(before);
+      setSaid('');
+      setView({ at: 'card' });
+      const { productId } = before.product;
+      const renew = (product: ArrivalProduct | undefined) => {
+        const open = latest.current;
+        if (product && open?.product.productId === productId) setCard({ ...open, product });
+      };
+      // Without a network the product stays as it was read; the book looks at it again where the card is written.
+      readArrivalProduct(productId).then(renew, () => undefined);
+    },
+    [latest, setCard],
+  );
+
   const take = useCallback(
     (scanned: Scanned, scan: Scan) => {
-      const open = latest.current;
+      const before = latest.current ? undefined : leftOpen.current;
+      const open = latest.current ?? before;
       if (open) {
+        if (before) goOn(before);
         const outcome = scanOnCard(open, scanned);
+        // The container of a card that was left is scanned again to go on with it, not to count it twice.
+        if (before && outcome.kind === 'changed' && outcome.card.count !== before.count) {
+          setAside(undefined);
+          return say({ words: `Going on with ${sayCard(before)}.` });
+        }
+        if (scanned.kind === 'place') addPlace({ label: scanned.label, name: scanned.name, inside: null });
         if (outcome.kind === 'other') {
           giveFeedback('error');
           return setAside({ scanned, scan });
@@ -118,7 +143,7 @@ export function ArriveFlow({ shop, places: given, start }: ArriveFlowProps) {
       giveFeedback('error');
       setView({ at: 'known', scanned, scan });
     },
-    [begin, say, setCard],
+    [addPlace, begin, goOn, latest, leftOpen, say, setCard],
   );
 
   const { ask, again, drop, asking, unasked } = useAsk(take);
@@ -132,13 +157,22 @@ export function ArriveFlow({ shop, places: given, start }: ArriveFlowProps) {
     return () => clearTimeout(timer);
   }, []);
 
+  const recalled = useRef<'no' | 'same' | 'other'>('no');
+  useEffect(() => {
+    if (recalled.current === 'no') recalled.current = recallLeft() ? 'same' : 'other';
+  }, [recallLeft]);
+
   const started = useRef(false);
   useEffect(() => {
     if (started.current || !start) return;
     started.current = true;
-    if ('product' in start) begin(start.product, NOTHING);
-    else take(start.scanned, start.scan);
-  }, [start, begin, take]);
+    if (recalled.current === 'same' && leftOpen.current) return goOn(leftOpen.current);
+    if ('scan' in start) return take(start.scanned, start.scan);
+    if (!leftOpen.current) return begin(start.product, NOTHING);
+    // The card that was left stays until somebody says otherwise.
+    const { product } = start;
+    take({ kind: 'product', code: '', product, says: NOTHING }, { text: product.name, source: 'typed' });
+  }, [start, begin, take, goOn, leftOpen]);
 
   const toScan = () => {
     setCard(undefined);
@@ -181,6 +215,7 @@ export function ArriveFlow({ shop, places: given, start }: ArriveFlowProps) {
           <Aside
             {...aside}
             shop={shop}
+            onScan={ask}
             onLot={
               aside.scanned.kind === 'unknown' && aside.scan.text.trim().length <= 40 && !card.lot.trim()
                 ? () => {
@@ -207,12 +242,12 @@ export function ArriveFlow({ shop, places: given, start }: ArriveFlowProps) {
             setCard(next);
           }}
           onPlaceAdded={(place) => {
-            setAdded((before) => [...before, place]);
+            addPlace(place);
             remember(PLACE, place.label);
-            setCard({ ...(latest.current ?? card), placeLabel: place.label });
+            setCard({ ...(latest.current ?? card), placeLabel: place.label, newPlace: '' });
           }}
           onBooked={(booked) => {
-            remember(PLACE, card.placeLabel || undefined);
+            remember(PLACE, latest.current?.placeLabel || undefined);
             setCard(undefined);
             setAside(undefined);
             setSaid('');
@@ -257,7 +292,14 @@ export function ArriveFlow({ shop, places: given, start }: ArriveFlowProps) {
             </p>
           ))}
           {view.scanned.kind === 'unknown' && view.scanned.malformed ? (
-            <BrokenCode text={view.scan.text} malformed={view.scanned.malformed} />
+            <>
+              <BrokenCode text={view.scan.text} malformed={view.scanned.malformed} />
+              {view.scanned.malformed.code === 'too-long' ? null : (
+                <div className={styles.correct}>
+                  <CorrectCode key={view.scan.text} scan={view.scan} at={view.scanned.malformed.at} onScan={ask} />
+                </div>
+              )}
+            </>
           ) : null}
         </div>
         <KeyBar>
@@ -299,6 +341,17 @@ export function ArriveFlow({ shop, places: given, start }: ArriveFlowProps) {
   return (
     <Page title="Arrive" settings>
       {heard}
+      {left ? (
+        <div role="status" className={styles.aside}>
+          <p>This is not in the book yet. It was kept as you left it.</p>
+          <div className={styles.asideKeys}>
+            <Key onClick={() => goOn(left)}>Go on with {sayCard(left)}</Key>
+            <Key variant="ghost" onClick={dropLeft}>
+              Leave it
+            </Key>
+          </div>
+        </div>
+      ) : null}
       <Scanner onScan={ask} prompt="Scan what came through the door." />
       <div className={styles.ways}>
         <Key
@@ -318,6 +371,12 @@ export function ArriveFlow({ shop, places: given, start }: ArriveFlowProps) {
   );
 }
 
+/** What began the page, so that the same page opened again is known. */
+function sayStart(start: ArriveFlowProps['start']): string {
+  if (!start) return '';
+  return 'product' in start ? `product ${start.product.productId}` : `${start.scan.symbology ?? ''} ${start.scan.text}`;
+}
+
 /** Keys for what is in the book already, or nearly reads. */
 function KnownKeys({ scanned, onTeach }: { scanned: Scanned; onTeach: (code: string) => void }) {
   if (scanned.kind === 'container' || scanned.kind === 'piece') {
@@ -335,7 +394,7 @@ function KnownKeys({ scanned, onTeach }: { scanned: Scanned; onTeach: (code: str
   if (scanned.kind === 'unknown' && scanned.malformed && canBeTaught(scanned)) {
     return (
       <Key variant="ghost" onClick={() => onTeach(scanned.code)}>
-        It is printed so: teach it
+        It really is printed like that: teach it
       </Key>
     );
   }
@@ -353,6 +412,7 @@ function Aside({
   scanned,
   scan,
   shop,
+  onScan,
   onLot,
   onLeaveCard,
   onClose,
@@ -360,6 +420,7 @@ function Aside({
   scanned: Scanned;
   scan: Scan;
   shop: ShopFacts;
+  onScan: (scan: Scan) => void;
   onLot?: () => void;
   onLeaveCard: () => void;
   onClose: () => void;
@@ -378,6 +439,9 @@ function Aside({
       )}
       {scanned.kind === 'unknown' && !scanned.malformed ? <p className={styles.code}>{scanned.code}</p> : null}
       <div className={styles.asideKeys}>
+        {scanned.kind === 'unknown' && scanned.malformed && scanned.malformed.code !== 'too-long' ? (
+          <CorrectCode key={scan.text} scan={scan} at={scanned.malformed.at} onScan={onScan} />
+        ) : null}
         {onLot ? (
           <Key variant="ghost" onClick={onLot}>
             It is the lot number
@@ -387,7 +451,7 @@ function Aside({
           <Link href={href}>Open its page</Link>
         ) : scanned.kind === 'not-in-book' || (scanned.kind === 'unknown' && scanned.malformed) ? null : (
           <Key variant="ghost" onClick={onLeaveCard}>
-            Leave this card for it
+            Leave this card, take the new scan
           </Key>
         )}
         <Key variant="ghost" onClick={onClose}>

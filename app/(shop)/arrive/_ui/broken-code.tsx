@@ -1,7 +1,7 @@
 import { showCode } from '@/app/_ui/scanner/show-code';
+import styles from '@/app/(shop)/arrive/_ui/arrive.module.css';
 import { sayMalformed } from '@/shared/scan-codes/say-malformed';
 import type { Malformed } from '@/shared/scan-codes/scan-reading';
-import styles from './arrive.module.css';
 
 /** What was read, with the character marked at which it breaks, and what it nearly was. */
 export function BrokenCode({ text, malformed }: { text: string; malformed: Malformed }) {

@@ -1,12 +1,11 @@
 'use client';
 
-import { useState } from 'react';
 import type { ProductChoice } from '@/app/_server/products/product-page';
 import { TextField } from '@/app/_ui/field/text-field';
+import styles from '@/app/(shop)/arrive/_ui/arrive.module.css';
 import { printQuantity } from '@/shared/units/print-quantity';
 import { amountOf } from '@/shared/units/stock-unit';
 import type { UnitSystem } from '@/shared/units/unit-system';
-import styles from './arrive.module.css';
 
 const SHOWN = 30;
 
@@ -14,13 +13,16 @@ const SHOWN = 30;
 export function ChooseProduct({
   products,
   prefer,
+  query,
+  onQuery,
   onChoose,
 }: {
   products: readonly ProductChoice[];
   prefer: UnitSystem;
+  query: string;
+  onQuery: (query: string) => void;
   onChoose: (product: ProductChoice) => void;
 }) {
-  const [query, setQuery] = useState('');
   const found = products.filter((product) => matches(product, query));
   return (
     <>
@@ -28,7 +30,7 @@ export function ChooseProduct({
         label="Which product?"
         hint="Type the beginning of its name or maker."
         value={query}
-        onChange={setQuery}
+        onChange={onQuery}
       />
       <p className={styles.note} role="status">
         {found.length === 0 ? 'No product of that name is in the book.' : sayFound(found.length)}

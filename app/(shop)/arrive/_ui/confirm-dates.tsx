@@ -1,6 +1,6 @@
 import { Key } from '@/app/_ui/keys';
-import { type Card, confirmDates, DATE_NAMES, DATE_WORDS } from '../card';
-import styles from './arrive.module.css';
+import styles from '@/app/(shop)/arrive/_ui/arrive.module.css';
+import { type Card, confirmDates, DATE_NAMES, DATE_WORDS } from '@/app/(shop)/arrive/card';
 
 /** The dates a code gave, to be confirmed with one press by somebody who looks at the container. */
 export function ConfirmDates({ card, onChange }: { card: Card; onChange: (card: Card) => void }) {

@@ -4,11 +4,11 @@ import { useState } from 'react';
 import { useAct } from '@/app/_ui/act/use-act';
 import { Key, KeyBar, LinkKey } from '@/app/_ui/keys';
 import { PlainError } from '@/app/_ui/plain-error';
+import { reverseAction } from '@/app/(shop)/_parts/history/actions';
 import { thingHref } from '@/app/(shop)/_parts/thing-href';
+import styles from '@/app/(shop)/arrive/_ui/arrive.module.css';
 import type { OwnLabelCode } from '@/shared/scan-codes/own-label';
 import { printOwnLabel } from '@/shared/scan-codes/print-own-label';
-import { undoEntry } from '../actions';
-import styles from './arrive.module.css';
 
 /** What is in the book now: its new labels, big, and what comes next. */
 export function Done({
@@ -31,7 +31,7 @@ export function Done({
   next: string;
   onNext: () => void;
 }) {
-  const { run, pending, problem } = useAct(undoEntry);
+  const { run, pending, problem } = useAct(reverseAction);
   const [isUndone, setUndone] = useState(false);
 
   async function undo() {

@@ -2,8 +2,8 @@
 
 import { DateTextField } from '@/app/_ui/field/date-text-field';
 import { Fold } from '@/app/_ui/fold';
-import { type Card, DATE_NAMES, DATE_WORDS, type DateName, typedDate } from '../card';
-import type { ShopFacts } from './shop-facts';
+import type { ShopFacts } from '@/app/(shop)/arrive/_ui/shop-facts';
+import { type Card, DATE_NAMES, DATE_WORDS, type DateName, typedDate } from '@/app/(shop)/arrive/card';
 
 /** The dates printed on it, each to be typed or typed over. */
 export function LabelDates({

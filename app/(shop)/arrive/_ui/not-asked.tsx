@@ -2,7 +2,7 @@ import { Key } from '@/app/_ui/keys';
 import { PlainError } from '@/app/_ui/plain-error';
 import type { Scan } from '@/app/_ui/scanner/scan';
 import { showCode } from '@/app/_ui/scanner/show-code';
-import styles from './arrive.module.css';
+import styles from '@/app/(shop)/arrive/_ui/arrive.module.css';
 
 /** The book could not be asked: the scans are kept, and one press asks again. */
 export function NotAsked({

@@ -1,46 +1,40 @@
 'use client';
 
-import { useState } from 'react';
-import { useAct } from '@/app/_ui/act/use-act';
+import { type ReactNode, useState } from 'react';
 import { SelectField } from '@/app/_ui/field/select-field';
 import { TextField } from '@/app/_ui/field/text-field';
-import { Key } from '@/app/_ui/keys';
 import { PlainError } from '@/app/_ui/plain-error';
-import { addPlaceHere } from '../actions';
+import type { NewPlace } from '@/app/(shop)/arrive/_ui/use-new-place';
 
 export type PlaceOption = { label: string; name: string; inside: string | null };
 
+/** A place of the book, or the name of one that is not in it yet; both empty is no place yet. */
+export type Where = { placeLabel: string; newPlace: string };
+
 const OTHER = '+';
 
-/** Where it goes: one of the places, or a new one in one field. */
+/** Where it goes: one of the places, or a new one in one field. The key that books it adds the new one too. */
 export function PlaceChoice({
   places,
-  value,
-  kind,
+  where,
   onChange,
-  onAdded,
+  adding,
   error,
+  onEnter,
+  children,
 }: {
   places: readonly PlaceOption[];
-  value: string;
-  /** What a place added here is. */
-  kind: 'rack' | 'shelf';
-  onChange: (label: string) => void;
-  onAdded: (place: PlaceOption) => void;
+  where: Where;
+  onChange: (where: Where) => void;
+  adding: NewPlace;
   error?: string;
+  /** Takes Enter in the name of a new place, where no form takes it. */
+  onEnter?: () => void;
+  /** What stands under the name of a new place. */
+  children?: ReactNode;
 }) {
-  const [isAdding, setAdding] = useState(places.length === 0);
-  const [name, setName] = useState('');
-  const { run, pending, problem } = useAct(addPlaceHere);
-
-  async function add() {
-    const answer = await run({ name, kind });
-    if (!answer.ok) return;
-    const { label, name: given } = answer.answer;
-    onAdded({ label, name: given, inside: null });
-    setName('');
-    setAdding(false);
-  }
+  const [isNaming, setNaming] = useState(false);
+  const isNew = where.placeLabel === '' && (isNaming || where.newPlace !== '' || places.length === 0);
 
   return (
     <>
@@ -56,36 +50,38 @@ export function PlaceChoice({
             })),
             { value: OTHER, label: 'A new place…' },
           ]}
-          value={isAdding ? OTHER : value}
+          value={isNew ? OTHER : where.placeLabel}
           onChange={(next) => {
-            setAdding(next === OTHER);
-            if (next !== OTHER) onChange(next);
+            setNaming(next === OTHER);
+            onChange({ placeLabel: next === OTHER ? '' : next, newPlace: '' });
           }}
           error={error}
         />
       ) : null}
-      {isAdding ? (
+      {isNew ? (
         <>
           <TextField
             label={places.length === 0 ? 'Where it goes: name the first place' : 'Name the new place'}
             hint="As you call it: cabinet 2, rack by the door."
             optional
-            value={name}
-            onChange={setName}
-            error={problem?.fields?.name}
+            value={where.newPlace}
+            onChange={(newPlace) => onChange({ placeLabel: '', newPlace })}
+            error={adding.error}
             enterKeyHint="done"
-            onEnter={() => name.trim() && add()}
+            onEnter={onEnter}
           />
-          {name.trim() ? (
-            <Key variant="ghost" onClick={add} pending={pending} pendingWords="Adding the place…">
-              Add the place {name.trim()}
-            </Key>
-          ) : null}
-          {problem && !problem.fields ? (
-            <PlainError happened={problem.what} kept={problem.kept} toDo={problem.todo} />
+          {children}
+          {adding.problem && !adding.problem.fields ? (
+            <PlainError happened={adding.problem.what} kept={adding.problem.kept} toDo={adding.problem.todo} />
           ) : null}
         </>
       ) : null}
     </>
   );
+}
+
+/** Where it goes, for the words of a key: `cabinet 2 (new)`; undefined while there is no place. */
+export function sayWhere({ placeLabel, newPlace }: Where, places: readonly PlaceOption[]): string | undefined {
+  if (placeLabel === '' && newPlace.trim() !== '') return `${newPlace.trim()} (new)`;
+  return places.find((one) => one.label === placeLabel)?.name;
 }

@@ -1,10 +1,10 @@
 import type { Echo } from '@/app/_ui/field/field-shell';
+import { readAnyQuantity } from '@/app/(shop)/arrive/size-text';
 import { parseQuantity } from '@/shared/units/parse-quantity';
 import { printQuantity } from '@/shared/units/print-quantity';
 import { sayQuantityError } from '@/shared/units/say-quantity-error';
 import { amountOf, type StockUnit } from '@/shared/units/stock-unit';
 import type { UnitSystem } from '@/shared/units/unit-system';
-import { readAnyQuantity } from '../size-text';
 
 /** What a typed amount of a known kind is understood as. */
 export function readSize(text: string, unit: StockUnit, prefer: UnitSystem): Echo {

@@ -14,18 +14,18 @@ import { giveFeedback } from '@/app/_ui/scanner/feedback';
 import { useScanHandler } from '@/app/_ui/scanner/scan-provider';
 import { showCode } from '@/app/_ui/scanner/show-code';
 import { Section } from '@/app/_ui/section';
-import { teachMeaning } from '../actions';
-import { newProduct } from '../new-product';
-import { sizeText } from '../size-text';
-import type { TypedMeaning } from '../teach-schema';
-import styles from './arrive.module.css';
-import { ChooseProduct } from './choose-product';
-import type { PlaceOption } from './place-choice';
-import { readSize } from './read-size';
-import type { ShopFacts } from './shop-facts';
-import { TeachProduct } from './teach-product';
-import { useProducts } from './use-products';
-import { useTopOf } from './use-top-of';
+import styles from '@/app/(shop)/arrive/_ui/arrive.module.css';
+import { ChooseProduct } from '@/app/(shop)/arrive/_ui/choose-product';
+import type { PlaceOption } from '@/app/(shop)/arrive/_ui/place-choice';
+import { readSize } from '@/app/(shop)/arrive/_ui/read-size';
+import type { ShopFacts } from '@/app/(shop)/arrive/_ui/shop-facts';
+import { TeachProduct } from '@/app/(shop)/arrive/_ui/teach-product';
+import { useProducts } from '@/app/(shop)/arrive/_ui/use-products';
+import { useTopOf } from '@/app/(shop)/arrive/_ui/use-top-of';
+import { teachMeaning } from '@/app/(shop)/arrive/actions';
+import { newProduct } from '@/app/(shop)/arrive/new-product';
+import { sizeText } from '@/app/(shop)/arrive/size-text';
+import type { TypedMeaning } from '@/app/(shop)/arrive/teach-schema';
 
 type Step =
   | { at: 'kind' }
@@ -53,6 +53,7 @@ export function Teach({ code, says, shop, places, onProduct, onMeaning, onLeave 
   const { answer, failed, fetchAgain } = useProducts();
   const [step, setStep] = useState<Step>({ at: code === undefined ? 'known-product' : 'kind' });
   useTopOf(step.at);
+  const [query, setQuery] = useState('');
   const [ownLabel, setOwnLabel] = useState('');
   const [placeLabel, setPlaceLabel] = useState('');
   const { run, pending, problem } = useAct(teachMeaning);
@@ -85,6 +86,7 @@ export function Teach({ code, says, shop, places, onProduct, onMeaning, onLeave 
       <TeachProduct
         code={code}
         says={says}
+        name={query}
         systems={answer?.systems ?? []}
         shop={shop}
         onTaught={onProduct}
@@ -113,7 +115,13 @@ export function Teach({ code, says, shop, places, onProduct, onMeaning, onLeave 
               <Key onClick={fetchAgain}>Try again</Key>
             </PlainError>
           ) : answer ? (
-            <ChooseProduct products={answer.products} prefer={shop.prefer} onChoose={choose} />
+            <ChooseProduct
+              products={answer.products}
+              prefer={shop.prefer}
+              query={query}
+              onQuery={setQuery}
+              onChoose={choose}
+            />
           ) : (
             <p role="status" className={styles.waiting}>
               Asking the book…

@@ -3,7 +3,7 @@
 import { useCallback, useEffect, useRef, useState } from 'react';
 import type { Scanned } from '@/app/_server/codes/what-was-scanned';
 import type { Scan } from '@/app/_ui/scanner/scan';
-import { askBook } from '../actions';
+import { askBook } from '@/app/(shop)/arrive/actions';
 
 /** A read that has not come by then counts as not coming: weak Wi-Fi can hang for minutes. */
 const LONGEST_WAIT_MS = 12_000;

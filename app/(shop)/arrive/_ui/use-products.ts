@@ -2,7 +2,7 @@
 
 import { useCallback, useEffect, useState } from 'react';
 import type { ProductChoice } from '@/app/_server/products/product-page';
-import { readProducts } from '../actions';
+import { readProducts } from '@/app/(shop)/arrive/actions';
 
 export type ProductsToChoose = { products: readonly ProductChoice[]; systems: readonly string[] };
 

@@ -1,8 +1,8 @@
 import { z } from 'zod';
 import type { ReceiveWood } from '@/app/_server/stock/receive-wood';
+import { readFields, type Typing } from '@/app/(shop)/arrive/read-fields';
 import { PIECE_FLAGS, PIECE_FORMS } from '@/shared/wood/piece';
 import { readMoisture, sayMoistureError } from '@/shared/wood/read-moisture';
-import { readFields, type Typing } from '../read-fields';
 
 const words = (most: number) => z.string().max(most, `At most ${most} characters.`);
 

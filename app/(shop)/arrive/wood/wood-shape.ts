@@ -1,4 +1,5 @@
 import type { PieceLine } from '@/app/_server/stock/load-piece';
+import type { TypedWood } from '@/app/(shop)/arrive/wood/schema';
 import type { CalendarDate } from '@/shared/calendar/calendar-date';
 import { readTypedDate } from '@/shared/calendar/read-typed-date';
 import { nanometres } from '@/shared/units/nanometres';
@@ -6,7 +7,6 @@ import { parseLength } from '@/shared/units/parse-length';
 import type { UnitSystem } from '@/shared/units/unit-system';
 import { judgePiece, type PieceVerdict } from '@/shared/wood/judge-piece';
 import { readMoisture } from '@/shared/wood/read-moisture';
-import type { TypedWood } from './schema';
 
 type Measured = Pick<
   PieceLine,

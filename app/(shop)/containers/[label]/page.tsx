@@ -1,6 +1,6 @@
 import type { Metadata } from 'next';
 import Link from 'next/link';
-import { notFound, permanentRedirect } from 'next/navigation';
+import { notFound } from 'next/navigation';
 import { bookForPage } from '@/app/_server/book/book-for-page';
 import { listPlaces } from '@/app/_server/places/place-page';
 import { placeChoices, placeTree } from '@/app/_server/places/place-tree';
@@ -18,6 +18,7 @@ import { MoveAct } from '@/app/(shop)/_parts/acts/move-act';
 import { PhotoAct } from '@/app/(shop)/_parts/acts/photo-act';
 import { suggestInspection } from '@/app/(shop)/_parts/acts/suggest-inspection';
 import { HistorySection } from '@/app/(shop)/_parts/history-section';
+import { labelOfPage, titleOfLabel } from '@/app/(shop)/_parts/label-of-page';
 import { containerRow } from '@/app/(shop)/_parts/stock/container-row';
 import { ContainerRows } from '@/app/(shop)/_parts/stock/container-rows';
 import { Hazards } from '@/app/(shop)/_parts/stock/hazards';
@@ -31,7 +32,6 @@ import { ConditionAct } from '@/app/(shop)/containers/_ui/condition-act';
 import { OpenAct } from '@/app/(shop)/containers/_ui/open-act';
 import { WeighAct } from '@/app/(shop)/containers/_ui/weigh-act';
 import { containerFacts } from '@/app/(shop)/containers/container-facts';
-import { parseOwnLabel } from '@/shared/scan-codes/parse-own-label';
 import { printOwnLabel } from '@/shared/scan-codes/print-own-label';
 import { judge } from '@/shared/shelf-life/judge';
 import { HOLD_STATES } from '@/shared/shelf-life/types/lot-facts';
@@ -43,17 +43,13 @@ const SISTERS = 8;
 type Props = { params: Promise<{ label: string }> };
 
 export async function generateMetadata({ params }: Props): Promise<Metadata> {
-  const read = parseOwnLabel(decodeURIComponent((await params).label));
-  return { title: read.ok ? printOwnLabel(read.value.code) : 'Container' };
+  return { title: await titleOfLabel(params, 'Container') };
 }
 
 export default async function ContainerPage({ params }: Props) {
-  const given = decodeURIComponent((await params).label);
-  const read = parseOwnLabel(given);
-  if (!read.ok) notFound();
-  if (read.value.code !== given) permanentRedirect(`/containers/${read.value.code}`);
+  const label = await labelOfPage(params, 'containers');
   const { book, head } = await bookForPage();
-  const page = await containerPage(book, read.value.code);
+  const page = await containerPage(book, label);
   if (!page) notFound();
   const { line } = page;
   const { today, units: prefer, dateOrder: order } = head;

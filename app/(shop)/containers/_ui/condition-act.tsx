@@ -2,10 +2,10 @@
 
 import { useState } from 'react';
 import { CheckChips } from '@/app/_ui/field/check-chips';
-import { TextField } from '@/app/_ui/field/text-field';
 import { Fold } from '@/app/_ui/fold';
 import { ActForm } from '@/app/(shop)/_parts/acts/act-form';
 import styles from '@/app/(shop)/_parts/acts/acts.module.css';
+import { WhyField } from '@/app/(shop)/_parts/acts/why-field';
 import { CONDITION_WORDS } from '@/app/(shop)/_parts/condition-words';
 import { conditionAction } from '@/app/(shop)/containers/actions';
 import { CONDITIONS, type Condition } from '@/shared/shelf-life/types/container-facts';
@@ -58,13 +58,12 @@ export function ConditionAct({
                 ))}
               </ul>
             ) : null}
-            <TextField
+            <WhyField
               label={cleared ? 'What was done about it?' : 'How it came about'}
               hint={cleared ? 'Taking a note back needs its reason: warmed, stirred, looked at again.' : undefined}
               optional={!cleared}
               value={why}
               onChange={setWhy}
-              maxLength={500}
               error={errors.why}
             />
           </>

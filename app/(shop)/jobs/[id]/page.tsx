@@ -35,7 +35,7 @@ export default async function JobPage({ params }: { params: Params }) {
     >
       {open && job.dayOfUse < today ? (
         <p className={styles.warning}>
-          Its day of use has passed. Everything pulled for it asks for care until the day is changed.
+          Its day of use has passed. What is pulled for it is judged for today until the day is changed.
         </p>
       ) : null}
       <Facts

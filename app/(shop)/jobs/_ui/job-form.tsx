@@ -124,7 +124,7 @@ export function JobForm({ job, today, dateOrder, then }: JobFormProps) {
         />
         {day && day < today ? (
           <p className={styles.warning} role="status">
-            That day has passed. The job is kept so, but everything pulled for it will ask for care.
+            That day has passed. The job is kept so, but what is pulled for it is judged for today.
           </p>
         ) : null}
         <TextField

@@ -34,7 +34,7 @@ export function OnHand({ ask: asked, shelf: first, today }: { ask: Ask; shelf: S
           id={id}
           type="search"
           className={styles.box}
-          placeholder="Name, label, code, lot, place, species"
+          placeholder="Name, code, lot, place"
           autoComplete="off"
           autoCapitalize="off"
           spellCheck={false}

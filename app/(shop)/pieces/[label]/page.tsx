@@ -1,5 +1,5 @@
 import type { Metadata } from 'next';
-import { notFound, permanentRedirect } from 'next/navigation';
+import { notFound } from 'next/navigation';
 import { bookForPage } from '@/app/_server/book/book-for-page';
 import { listJobs } from '@/app/_server/jobs/read-jobs';
 import { listPlaces } from '@/app/_server/places/place-page';
@@ -16,6 +16,7 @@ import { HoldAct } from '@/app/(shop)/_parts/acts/hold-act';
 import { MoveAct } from '@/app/(shop)/_parts/acts/move-act';
 import { PhotoAct } from '@/app/(shop)/_parts/acts/photo-act';
 import { HistorySection } from '@/app/(shop)/_parts/history-section';
+import { labelOfPage, titleOfLabel } from '@/app/(shop)/_parts/label-of-page';
 import { Photos } from '@/app/(shop)/_parts/stock/photos';
 import { pieceRow } from '@/app/(shop)/_parts/stock/piece-row';
 import { DrawnHow, PieceWall } from '@/app/(shop)/_parts/stock/piece-wall';
@@ -23,12 +24,14 @@ import styles from '@/app/(shop)/_parts/stock/stock.module.css';
 import { GiveAct } from '@/app/(shop)/pieces/_ui/give-act';
 import { PieceVerdictToday } from '@/app/(shop)/pieces/_ui/piece-verdict-today';
 import { ReadingAct } from '@/app/(shop)/pieces/_ui/reading-act';
+import { WoodFigures } from '@/app/(shop)/pieces/_ui/wood-figures';
+import { figuredPiece } from '@/app/(shop)/pieces/figured-piece';
 import { pieceFacts } from '@/app/(shop)/pieces/piece-facts';
 import { sayDate } from '@/shared/calendar/say-date';
-import { parseOwnLabel } from '@/shared/scan-codes/parse-own-label';
 import { printOwnLabel } from '@/shared/scan-codes/print-own-label';
 import { HOLD_STATES, type HoldState } from '@/shared/shelf-life/types/lot-facts';
 import { judgePiece } from '@/shared/wood/judge-piece';
+import { speciesMeant } from '@/shared/wood/species-meant';
 
 type Props = { params: Promise<{ label: string }> };
 
@@ -36,18 +39,14 @@ type Props = { params: Promise<{ label: string }> };
 const WOOD_HOLDS: readonly HoldState[] = ['free', 'on-hold', 'quarantine'];
 
 export async function generateMetadata({ params }: Props): Promise<Metadata> {
-  const read = parseOwnLabel(decodeURIComponent((await params).label));
-  return { title: read.ok ? printOwnLabel(read.value.code) : 'Piece' };
+  return { title: await titleOfLabel(params, 'Piece') };
 }
 
 export default async function PiecePage({ params }: Props) {
-  const given = decodeURIComponent((await params).label);
-  const read = parseOwnLabel(given);
-  if (!read.ok) notFound();
-  if (read.value.code !== given) permanentRedirect(`/pieces/${read.value.code}`);
+  const label = await labelOfPage(params, 'pieces');
   const { book, head } = await bookForPage();
   const { today, units: prefer, dateOrder: order } = head;
-  const page = await piecePage(book, read.value.code);
+  const page = await piecePage(book, label);
   if (!page) notFound();
   const { line } = page;
   const row = pieceRow(line, { today, prefer });
@@ -55,6 +54,7 @@ export default async function PiecePage({ params }: Props) {
   const sisters = page.flitch.filter((each) => each.stockId !== line.stockId);
   const hold = HOLD_STATES.find((state) => state === line.facts.hold) ?? 'free';
   const shown = printOwnLabel(line.label);
+  const meant = speciesMeant(line.species);
 
   return (
     <Page title={row.title} context={<Code>{shown}</Code>} back={{ href: '/on-hand?show=wood', words: 'On hand' }}>
@@ -66,7 +66,7 @@ export default async function PiecePage({ params }: Props) {
       <div className={styles.columns}>
         <div>
           <Section title={`This ${line.form}`}>
-            <Facts facts={pieceFacts(line, head)} />
+            <Facts facts={pieceFacts(line, meant, head)} />
           </Section>
           <Section title="Moisture readings">
             {line.readings.length === 0 ? (
@@ -92,6 +92,9 @@ export default async function PiecePage({ params }: Props) {
                 </tbody>
               </table>
             )}
+          </Section>
+          <Section title="Worked out">
+            <WoodFigures piece={figuredPiece(line, prefer)} meant={meant} prefer={prefer} today={today} />
           </Section>
         </div>
         <div>

@@ -117,7 +117,7 @@ export default async function PlacePage({ params }: Params) {
           choices={all.filter(({ label }) => !within.has(label))}
         />
       </Fold>
-      <HistorySection of={{ placeId: place.id }} title="What was written about this place" />
+      <HistorySection of={{ placeId: place.id }} />
     </Page>
   );
 }

@@ -70,7 +70,6 @@ export default async function ProductPage({ params }: Props) {
           key={JSON.stringify(fields)}
           productId={productId}
           product={typedProduct(fields, prefer)}
-          density={fields.densityGramsPerLitre === undefined ? '' : String(fields.densityGramsPerLitre)}
           unit={page.lots.length > 0 ? fields.unit : null}
           systems={systems}
           prefer={prefer}

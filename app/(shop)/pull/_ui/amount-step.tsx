@@ -3,7 +3,9 @@
 import { useState } from 'react';
 import type { Pulled } from '@/app/_server/pull/pull-container';
 import type { PullReply } from '@/app/_server/pull/scan-to-pull';
+import { mayBeWritten } from '@/app/_ui/act/problem-of-press';
 import { useAct } from '@/app/_ui/act/use-act';
+import { DateTextField } from '@/app/_ui/field/date-text-field';
 import { QuantityField } from '@/app/_ui/field/quantity-field';
 import { Key, KeyBar } from '@/app/_ui/keys';
 import { giveFeedback } from '@/app/_ui/scanner/feedback';
@@ -16,12 +18,18 @@ import { ProblemNote } from '@/app/(shop)/pull/_ui/problem-note';
 import styles from '@/app/(shop)/pull/_ui/pull.module.css';
 import { sayGoal } from '@/app/(shop)/pull/_ui/pull-goal';
 import { PULL_PRESS } from '@/app/(shop)/pull/_ui/pull-press';
-import { bareWords, echoAmount, readAmount, sayAmount, sayLeft } from '@/app/(shop)/pull/_ui/read-amount';
+import { bareWords, echoAmount, readAmount } from '@/app/(shop)/pull/_ui/read-amount';
+import { sayAmount, sayLeft } from '@/app/(shop)/pull/_ui/say-amount';
 import { StepHead } from '@/app/(shop)/pull/_ui/step-head';
 import { TakeInstead } from '@/app/(shop)/pull/_ui/take-instead';
 import { readWeighing, WeighingFields } from '@/app/(shop)/pull/_ui/weighing-fields';
 import { pullAction } from '@/app/(shop)/pull/actions';
+import { addDays } from '@/shared/calendar/add-days';
+import type { CalendarDate } from '@/shared/calendar/calendar-date';
+import { readTypedDate } from '@/shared/calendar/read-typed-date';
+import { sayDate } from '@/shared/calendar/say-date';
 import type { Problem } from '@/shared/result/answer';
+import { err, ok, type Result } from '@/shared/result/result';
 import { sayVerdict } from '@/shared/shelf-life/say-verdict';
 import { printQuantityExact } from '@/shared/units/print-quantity-exact';
 
@@ -42,7 +50,12 @@ export function AmountStep({ bench, answer, onPulled, onChanged }: AmountStepPro
   const overriding = draft.overriding && verdict.override !== 'not-needed' && verdict.override.allowed;
   const say = (amount: number) => sayAmount(amount, line.unit, units);
   const byWeight = draft.weighing && line.unit !== 'piece';
-  const read = byWeight ? readWeighing(draft, answer, units) : readAmount(draft.amountText, line.unit, units);
+  const byScale = byWeight ? readWeighing(draft, answer, units) : undefined;
+  const read = byScale
+    ? byScale.ok
+      ? ok(byScale.value.used)
+      : byScale
+    : readAmount(draft.amountText, line.unit, units);
   const wanted = read.ok && read.value > 0 ? read.value : undefined;
   const short = wanted !== undefined && wanted > line.left;
   const seesRest = short && draft.asked === wanted;
@@ -56,12 +69,15 @@ export function AmountStep({ bench, answer, onPulled, onChanged }: AmountStepPro
     else ask({ ...change, asked: undefined });
   };
 
+  const taken = readTaken(draft.takenText, answer, bench.dateOrder);
+
   async function take() {
     if (wanted === undefined || asked === undefined) {
       setFault(read.ok ? 'Type an amount above zero.' : read.error);
       giveFeedback('error');
       return;
     }
+    if (taken && !taken.ok) return giveFeedback('error');
     if (short && !seesRest) return ask({ asked: wanted });
     patch({ pressed: asked });
     const answered = await run({
@@ -70,13 +86,15 @@ export function AmountStep({ bench, answer, onPulled, onChanged }: AmountStepPro
       purpose: goal.purpose,
       dayOfUse: bench.day,
       asked,
+      weighed: byScale?.ok ? byScale.value.weighed : undefined,
+      happenedOn: taken?.value,
       seen: verdict.word,
       pairedLabel: draft.pairedLabel,
       override: overriding ? { reason: draft.reasonText.trim(), inspectionId: testPour?.id ?? 0 } : undefined,
     });
     if (answered.ok) return onPulled(answered.answer, asked);
     giveFeedback('error');
-    if (answered.problem.code !== 'no-network') patch({ pressed: undefined });
+    if (!mayBeWritten(answered.problem)) patch({ pressed: undefined });
     if (CHANGED.has(answered.problem.code)) onChanged(answered.problem);
   }
 
@@ -133,6 +151,35 @@ export function AmountStep({ bench, answer, onPulled, onChanged }: AmountStepPro
             </p>
           ) : null}
         </Section>
+        {draft.takenText === undefined ? (
+          <div className={styles.quietRow}>
+            <button
+              type="button"
+              className={styles.quiet}
+              onClick={() => patch({ takenText: sayDate(addDays(answer.today, -1)) })}
+            >
+              It was taken on another day
+            </button>
+          </div>
+        ) : (
+          <Section>
+            <DateTextField
+              label="Taken on"
+              hint="The day it left the container. It is written today all the same."
+              today={answer.today}
+              order={bench.dateOrder}
+              value={draft.takenText}
+              onChange={(takenText) => patch({ takenText })}
+              error={taken && !taken.ok ? taken.error : problem?.fields?.happenedOn}
+              autoFocus
+            />
+            <div className={styles.quietRow}>
+              <button type="button" className={styles.quiet} onClick={() => patch({ takenText: undefined })}>
+                It was taken today
+              </button>
+            </div>
+          </Section>
+        )}
         {rest ? (
           <Section title={`To reach ${say(wanted ?? 0)}`}>
             <TakeInstead
@@ -173,5 +220,21 @@ export function AmountStep({ bench, answer, onPulled, onChanged }: AmountStepPro
   );
 }
 
+/** The day that is typed, or what is wrong with it; undefined while it was taken today. */
+function readTaken(
+  text: string | undefined,
+  { today, line }: AmountStepProps['answer'],
+  order: Bench['dateOrder'],
+): Result<CalendarDate, string> | undefined {
+  if (text === undefined) return undefined;
+  const read = readTypedDate(text, { today, order });
+  if (!read.ok || read.value.ambiguous || read.value.precision !== 'day') return err('Give one whole day.');
+  const { date } = read.value;
+  if (date > today) return err('That day is still to come.');
+  return date < line.receivedOn
+    ? err(`It came in on ${sayDate(line.receivedOn, { today })}: nothing was taken from it before.`)
+    : ok(date);
+}
+
 /** Refusals that mean the book is no longer what the screen shows. */
-const CHANGED = new Set(['verdict-changed', 'already-empty', 'not-enough-left']);
+const CHANGED = new Set(['verdict-changed', 'already-empty', 'not-enough-left', 'weighing-differs', 'day-in-the-past']);

@@ -1,25 +1,29 @@
 'use client';
 
+import { useEffect } from 'react';
 import { Key, KeyBar, LinkKey } from '@/app/_ui/keys';
 import { PlainError } from '@/app/_ui/plain-error';
 import type { Scan } from '@/app/_ui/scanner/scan';
 import { scanPath } from '@/app/_ui/scanner/scan-provider';
 import { Scanner } from '@/app/_ui/scanner/scanner';
 import { showCode } from '@/app/_ui/scanner/show-code';
-import { AmountStep } from '@/app/(shop)/pull/_ui/amount-step';
 import type { Bench } from '@/app/(shop)/pull/_ui/bench';
-import { ChooseContainer } from '@/app/(shop)/pull/_ui/choose-container';
 import { ContainerAnswer } from '@/app/(shop)/pull/_ui/container-answer';
 import { sayDay } from '@/app/(shop)/pull/_ui/for-what';
-import { MixedWith } from '@/app/(shop)/pull/_ui/mixed-with';
-import { OverridePour } from '@/app/(shop)/pull/_ui/override-pour';
-import { OverrideReason } from '@/app/(shop)/pull/_ui/override-reason';
-import { PieceAnswer } from '@/app/(shop)/pull/_ui/piece-answer';
+import { LaterStep, later } from '@/app/(shop)/pull/_ui/later-step';
 import styles from '@/app/(shop)/pull/_ui/pull.module.css';
 import type { Done } from '@/app/(shop)/pull/_ui/pull-done';
 import { sayGoal } from '@/app/(shop)/pull/_ui/pull-goal';
 import { sayGiven, sayPulled } from '@/app/(shop)/pull/_ui/say-done';
 import type { Problem } from '@/shared/result/answer';
+
+const amountStep = later(async () => (await import('@/app/(shop)/pull/_ui/amount-step')).AmountStep);
+const chooseContainer = later(async () => (await import('@/app/(shop)/pull/_ui/choose-container')).ChooseContainer);
+const mixedWith = later(async () => (await import('@/app/(shop)/pull/_ui/mixed-with')).MixedWith);
+const overridePour = later(async () => (await import('@/app/(shop)/pull/_ui/override-pour')).OverridePour);
+const overrideReason = later(async () => (await import('@/app/(shop)/pull/_ui/override-reason')).OverrideReason);
+const pieceAnswer = later(async () => (await import('@/app/(shop)/pull/_ui/piece-answer')).PieceAnswer);
+const LATER = [amountStep, chooseContainer, mixedWith, overridePour, overrideReason, pieceAnswer];
 
 export type BenchStageProps = {
   bench: Bench;
@@ -36,6 +40,11 @@ export type BenchStageProps = {
 export function BenchStage({ bench, asking, problem, fresh, onScan, onAgain, onDone, onChanged }: BenchStageProps) {
   const { draft, goal, today, units } = bench;
   const { code, reply, step } = draft;
+  const scanned = code !== undefined;
+  // With the question, so that a step is there when its key is pressed; one that does not come says so itself.
+  useEffect(() => {
+    if (scanned) for (const each of LATER) each.fetch().catch(() => undefined);
+  }, [scanned]);
   if (!code) {
     return (
       <div className={styles.stage}>
@@ -110,7 +119,7 @@ export function BenchStage({ bench, asking, problem, fresh, onScan, onAgain, onD
     return (
       <>
         {above}
-        <ChooseContainer bench={bench} reply={reply} />
+        <LaterStep key="choose" of={chooseContainer} given={{ bench, reply }} />
       </>
     );
   }
@@ -118,13 +127,17 @@ export function BenchStage({ bench, asking, problem, fresh, onScan, onAgain, onD
     return (
       <>
         {above}
-        <PieceAnswer
-          bench={bench}
-          reply={reply}
-          fresh={fresh}
-          stale={stale}
-          onAskAgain={onAgain}
-          onGiven={(given, act) => onDone(sayGiven(given, act, reply))}
+        <LaterStep
+          key="piece"
+          of={pieceAnswer}
+          given={{
+            bench,
+            reply,
+            fresh,
+            stale,
+            onAskAgain: onAgain,
+            onGiven: (given, act) => onDone(sayGiven(given, act, reply)),
+          }}
         />
       </>
     );
@@ -147,15 +160,18 @@ export function BenchStage({ bench, asking, problem, fresh, onScan, onAgain, onD
   return (
     <>
       {above}
-      {step === 'mixed' ? <MixedWith bench={bench} answer={reply} /> : null}
-      {step === 'pour' ? <OverridePour bench={bench} answer={reply} /> : null}
-      {step === 'reason' ? <OverrideReason bench={bench} answer={reply} /> : null}
+      {step === 'mixed' ? <LaterStep of={mixedWith} given={{ bench, answer: reply }} /> : null}
+      {step === 'pour' ? <LaterStep of={overridePour} given={{ bench, answer: reply }} /> : null}
+      {step === 'reason' ? <LaterStep of={overrideReason} given={{ bench, answer: reply }} /> : null}
       {step === 'amount' ? (
-        <AmountStep
-          bench={bench}
-          answer={reply}
-          onChanged={onChanged}
-          onPulled={(pulled, asked) => onDone(sayPulled(pulled, asked, reply, goal, units))}
+        <LaterStep
+          of={amountStep}
+          given={{
+            bench,
+            answer: reply,
+            onChanged,
+            onPulled: (pulled, asked) => onDone(sayPulled(pulled, asked, reply, goal, units)),
+          }}
         />
       ) : null}
     </>

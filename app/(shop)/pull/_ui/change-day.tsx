@@ -3,7 +3,7 @@
 import { useState } from 'react';
 import { Key, KeyBar } from '@/app/_ui/keys';
 import { DayField } from '@/app/(shop)/pull/_ui/day-field';
-import { sayDay } from '@/app/(shop)/pull/_ui/for-what';
+import { PAST_DAY, sayDay } from '@/app/(shop)/pull/_ui/for-what';
 import styles from '@/app/(shop)/pull/_ui/pull.module.css';
 import { type PullGoal, sayGoal } from '@/app/(shop)/pull/_ui/pull-goal';
 import type { CalendarDate } from '@/shared/calendar/calendar-date';
@@ -21,13 +21,14 @@ export type ChangeDayProps = {
 /** Another day of use for this one pull; the job keeps its own. */
 export function ChangeDay({ goal, day, today, dateOrder, onDay, onKeep }: ChangeDayProps) {
   const [typed, setTyped] = useState<CalendarDate | undefined>(day);
-  const offers = [...new Set([today, goal.day])].filter((one) => one !== day);
+  const offers = [...new Set([today, goal.day])].filter((one) => one !== day && one >= today);
+  const past = typed !== undefined && typed < today;
   return (
     <form
       className={styles.stage}
       onSubmit={(submit) => {
         submit.preventDefault();
-        if (typed) onDay(typed);
+        if (typed && !past) onDay(typed);
       }}
     >
       <h2 className={styles.question}>Used on which day?</h2>
@@ -49,12 +50,16 @@ export function ChangeDay({ goal, day, today, dateOrder, onDay, onKeep }: Change
         first={day}
         today={today}
         order={dateOrder}
+        error={past ? PAST_DAY : undefined}
         onDay={setTyped}
       />
-      {typed && typed < today ? <p role="status">That day has passed. To use it now, judge it for today.</p> : null}
       <KeyBar>
-        <Key type="submit" disabled={!typed}>
-          {typed ? `Judge it for ${sayDay(typed, today)}` : 'Give one whole day'}
+        <Key type="submit" disabled={!typed || past}>
+          {typed && !past
+            ? `Judge it for ${sayDay(typed, today)}`
+            : past
+              ? 'Give today or a day to come'
+              : 'Give one whole day'}
         </Key>
         <Key variant="ghost" onClick={onKeep}>
           Leave the day

@@ -7,7 +7,7 @@ import { VerdictMark } from '@/app/_ui/verdict/verdict-mark';
 import { VERDICT_WORDS } from '@/app/_ui/verdict/word';
 import type { Bench } from '@/app/(shop)/pull/_ui/bench';
 import styles from '@/app/(shop)/pull/_ui/pull.module.css';
-import { sayLeft } from '@/app/(shop)/pull/_ui/read-amount';
+import { sayLeft } from '@/app/(shop)/pull/_ui/say-amount';
 import { sayDate } from '@/shared/calendar/say-date';
 import { printOwnLabel } from '@/shared/scan-codes/print-own-label';
 import { sayVerdict } from '@/shared/shelf-life/say-verdict';

@@ -1,7 +1,7 @@
 import type { ContainerLine } from '@/app/_server/stock/judgeable';
 import { Code } from '@/app/_ui/code';
 import styles from '@/app/(shop)/pull/_ui/pull.module.css';
-import { sayAmount, sayLeft } from '@/app/(shop)/pull/_ui/read-amount';
+import { sayAmount, sayLeft } from '@/app/(shop)/pull/_ui/say-amount';
 import { printOwnLabel } from '@/shared/scan-codes/print-own-label';
 import type { UnitSystem } from '@/shared/units/unit-system';
 

@@ -29,23 +29,36 @@ export function ForWhat({ jobs, goal, notice, today, dateOrder, onChoose, onKeep
   const [purpose, setPurpose] = useState<Purpose>();
   const [day, setDay] = useState<CalendarDate | undefined>(today);
 
+  const past = day !== undefined && day < today;
+
   if (purpose) {
     return (
       <form
         className={styles.stage}
         onSubmit={(submit) => {
           submit.preventDefault();
-          if (day) onChoose({ name: '', purpose, day });
+          if (day && !past) onChoose({ name: '', purpose, day });
         }}
       >
         <h2 className={styles.question}>On which day is it used?</h2>
         <p className={styles.soft}>
           For {NO_JOB_WORDS[purpose]}. The day that counts is the last lift of the pour, or the last coat.
         </p>
-        <DayField label="Day of use" first={today} today={today} order={dateOrder} onDay={setDay} />
+        <DayField
+          label="Day of use"
+          first={today}
+          today={today}
+          order={dateOrder}
+          error={past ? PAST_DAY : undefined}
+          onDay={setDay}
+        />
         <KeyBar>
-          <Key type="submit" disabled={!day}>
-            {day ? `Pull for ${NO_JOB_WORDS[purpose]}, ${sayDay(day, today)}` : 'Give the day first'}
+          <Key type="submit" disabled={!day || past}>
+            {day && !past
+              ? `Pull for ${NO_JOB_WORDS[purpose]}, ${sayDay(day, today)}`
+              : past
+                ? 'Give today or a day to come'
+                : 'Give the day first'}
           </Key>
           <Key variant="ghost" onClick={() => setPurpose(undefined)}>
             Back to the jobs
@@ -102,6 +115,8 @@ export function ForWhat({ jobs, goal, notice, today, dateOrder, onChoose, onKeep
     </div>
   );
 }
+
+export const PAST_DAY = 'That day has passed. Give today or a day to come.';
 
 export function sayDay(day: CalendarDate, today: CalendarDate): string {
   return day === today ? 'today' : sayDate(day, { today });

@@ -19,6 +19,7 @@ import { daysBetween } from '@/shared/calendar/days-between';
 import { readTypedDate } from '@/shared/calendar/read-typed-date';
 import { sayDate } from '@/shared/calendar/say-date';
 import { sayDays } from '@/shared/calendar/say-days';
+import { MOST_POUR_DAYS, type PourSince, testPourSince } from '@/shared/shelf-life/test-pour-since';
 
 export type OverridePourProps = { bench: Bench; answer: Extract<PullReply, { kind: 'container' }> };
 
@@ -26,9 +27,8 @@ export type OverridePourProps = { bench: Bench; answer: Extract<PullReply, { kin
 export function OverridePour({ bench, answer }: OverridePourProps) {
   const { testPour, today } = answer;
   const [newer, setNewer] = useState(false);
-  if (newer || !testPour?.passed) return <RecordPour bench={bench} answer={answer} onKeep={() => setNewer(false)} />;
-  const limit = answer.verdict.governing?.lastGoodDay;
-  const early = limit !== undefined && testPour.madeOn <= limit;
+  const stands = testPour?.passed && testPour.madeOn >= sinceOf(answer).day;
+  if (newer || !stands) return <RecordPour bench={bench} answer={answer} onKeep={() => setNewer(false)} />;
   return (
     <div className={styles.stage}>
       <div className={styles.narrow}>
@@ -50,12 +50,6 @@ export function OverridePour({ bench, answer }: OverridePourProps) {
               <img className={styles.pourPhoto} src={`/photos/${testPour.photo}`} alt="The test pour" />
             </a>
           ) : null}
-          {early ? (
-            <p>
-              <b>It was poured before the limit ran out, so it says little about the material now.</b> Pour a new one if
-              the piece matters.
-            </p>
-          ) : null}
         </div>
       </div>
       <KeyBar>
@@ -71,6 +65,17 @@ export function OverridePour({ bench, answer }: OverridePourProps) {
   );
 }
 
+const SINCE: Record<PourSince['because'], string> = {
+  'past-limit': 'It was still within its limit then, so that pour says nothing of it past the limit.',
+  opened: 'That was before this container was opened.',
+  failed: 'It failed an inspection after that pour.',
+  age: `A pour older than ${MOST_POUR_DAYS} days says little of the material now.`,
+};
+
+function sinceOf({ verdict, line, today }: OverridePourProps['answer']): PourSince {
+  return testPourSince(verdict, { openedOn: line.candidate.container.opened?.on, today });
+}
+
 function RecordPour({ bench, answer, onKeep }: OverridePourProps & { onKeep: () => void }) {
   const { draft, patch, units } = bench;
   const { line, testPour, today } = answer;
@@ -79,6 +84,8 @@ function RecordPour({ bench, answer, onKeep }: OverridePourProps & { onKeep: () 
   const [faults, setFaults] = useState<Record<string, string>>({});
   const pour = draft.pour;
   const edit = (change: Partial<typeof pour>) => patch({ pour: { ...pour, ...change } });
+  const since = sinceOf(answer);
+  const stands = testPour?.passed && testPour.madeOn >= since.day;
   const day = readTypedDate(pour.dayText || sayDate(today), { today, order: bench.dateOrder });
 
   async function record() {
@@ -99,7 +106,9 @@ function RecordPour({ bench, answer, onKeep }: OverridePourProps & { onKeep: () 
     });
     if (!answered.ok) return giveFeedback('error');
     const empty = { dayText: '', method: '', note: '' };
-    bench.ask({ pour: empty, step: passed ? 'reason' : 'answer', overriding: passed });
+    // One that passed too early stays in the book, and this step asks for a newer one.
+    const enough = passed && day.value.date >= since.day;
+    bench.ask({ pour: empty, step: enough ? 'reason' : passed ? 'pour' : 'answer', overriding: passed });
   }
 
   /** A fault is said until it is put right, not until the key is pressed again. */
@@ -122,7 +131,11 @@ function RecordPour({ bench, answer, onKeep }: OverridePourProps & { onKeep: () 
         <p className={styles.soft}>
           {testPour && !testPour.passed
             ? `The last test pour, on ${sayDate(testPour.madeOn, { today })}, failed. A later one that passes is needed.`
-            : 'No test pour of it is in the book. Pour a little in a cup, let it cure as the data sheet says, then record how it came out.'}
+            : testPour && !stands
+              ? `The last test pour, on ${sayDate(testPour.madeOn, { today })}, passed. ${SINCE[since.because]} Record one poured on ${sayDate(since.day, { today })} or later.`
+              : testPour
+                ? 'A newer pour says more of the material as it is now.'
+                : 'No test pour of it is in the book. Pour a little in a cup, let it cure as the data sheet says, then record how it came out.'}
         </p>
         <ContainerFacts line={line} units={units} />
         <ChoiceChips
@@ -181,11 +194,8 @@ function RecordPour({ bench, answer, onKeep }: OverridePourProps & { onKeep: () 
               ? 'Record that it passed'
               : 'Record that it failed'}
         </Key>
-        <Key
-          variant="ghost"
-          onClick={() => (testPour?.passed ? onKeep() : patch({ step: 'answer', overriding: false }))}
-        >
-          {testPour?.passed ? 'Back to the earlier one' : 'Do not use it'}
+        <Key variant="ghost" onClick={() => (stands ? onKeep() : patch({ step: 'answer', overriding: false }))}>
+          {stands ? 'Back to the earlier one' : 'Do not use it'}
         </Key>
       </KeyBar>
     </form>

@@ -1,5 +1,6 @@
 'use client';
 
+import Link from 'next/link';
 import { useCallback, useEffect, useRef, useState } from 'react';
 import type { JobLine } from '@/app/_server/jobs/read-jobs';
 import { heldPress, holdPress } from '@/app/_ui/act/held-press';
@@ -12,7 +13,7 @@ import type { Bench } from '@/app/(shop)/pull/_ui/bench';
 import { BenchStage } from '@/app/(shop)/pull/_ui/bench-stage';
 import { ChangeDay } from '@/app/(shop)/pull/_ui/change-day';
 import { ForWhat, sayDay } from '@/app/(shop)/pull/_ui/for-what';
-import { goalNow } from '@/app/(shop)/pull/_ui/goal-now';
+import { goalNow, liftDay } from '@/app/(shop)/pull/_ui/goal-now';
 import styles from '@/app/(shop)/pull/_ui/pull.module.css';
 import { type Done, PullDone } from '@/app/(shop)/pull/_ui/pull-done';
 import { EMPTY_DRAFT, type PullDraft, recallDraft } from '@/app/(shop)/pull/_ui/pull-draft';
@@ -23,6 +24,7 @@ import { sayPulled } from '@/app/(shop)/pull/_ui/say-done';
 import { useQuestion } from '@/app/(shop)/pull/_ui/use-question';
 import type { CalendarDate } from '@/shared/calendar/calendar-date';
 import type { DateOrder } from '@/shared/calendar/date-readings';
+import { judgedDay } from '@/shared/shelf-life/judged-day';
 import type { UnitSystem } from '@/shared/units/unit-system';
 
 export type PullBenchProps = {
@@ -56,9 +58,10 @@ export function PullBench({ jobs, today, units, dateOrder, start }: PullBenchPro
   // biome-ignore lint/correctness/useExhaustiveDependencies: once, when the page opens; what the device kept is then in this component's hands
   useEffect(() => {
     const toldBefore = recallGoal();
-    const told = goalNow(start, jobs, toldBefore);
+    const told = goalNow(start, jobs, toldBefore, today);
     const sameGoal = start.jobId === undefined || start.jobId === toldBefore?.jobId;
-    const kept = sameGoal ? recallDraft() : EMPTY_DRAFT;
+    const recalled = sameGoal ? recallDraft() : EMPTY_DRAFT;
+    const kept = recalled.day && recalled.day < today ? { ...recalled, day: undefined } : recalled;
     const aim = told.goal;
     setNotice(told.notice);
     setGoal(aim);
@@ -67,7 +70,7 @@ export function PullBench({ jobs, today, units, dateOrder, start }: PullBenchPro
     // The question is taken over from the address, so that going on does not ask it again.
     if (start.label || start.jobId || start.day) window.history.replaceState(null, '', '/pull');
     const asks = start.label ? { ...EMPTY_DRAFT, code: { text: start.label } } : kept;
-    const next: PullDraft = start.day ? { ...asks, day: start.day } : asks;
+    const next: PullDraft = start.day && start.day >= today ? { ...asks, day: start.day } : asks;
     keep(next);
     if (!aim || !next.code) return;
     void resume(next, aim);
@@ -119,7 +122,11 @@ export function PullBench({ jobs, today, units, dateOrder, start }: PullBenchPro
     opened.current = true;
   }, [stageName]);
 
-  const day = draft.day ?? goal?.day ?? today;
+  // A page left open over midnight learns the new day from the book's answer.
+  const reply = draft.reply;
+  const now = reply && 'today' in reply && reply.today > today ? reply.today : today;
+  const wantedDay = draft.day ?? goal?.day ?? now;
+  const day = judgedDay({ dayOfUse: wantedDay, today: now });
   const scanNext = () => {
     setDone(undefined);
     setView('bench');
@@ -128,7 +135,7 @@ export function PullBench({ jobs, today, units, dateOrder, start }: PullBenchPro
   const bench: Bench | undefined = goal && {
     goal,
     day,
-    today,
+    today: now,
     units,
     dateOrder,
     draft,
@@ -143,10 +150,11 @@ export function PullBench({ jobs, today, units, dateOrder, start }: PullBenchPro
     changeGoal: () => setView('goal'),
   };
 
-  const chooseGoal = (aim: PullGoal) => {
+  const chooseGoal = (chosen: PullGoal) => {
+    const { goal: aim, notice: passed } = liftDay(chosen, now);
     setGoal(aim);
     rememberGoal(aim);
-    setNotice(undefined);
+    setNotice(passed);
     setView('bench');
     setDone(undefined);
     const other = { day: undefined, asked: undefined, pairedLabel: undefined, step: 'answer' as const };
@@ -172,7 +180,7 @@ export function PullBench({ jobs, today, units, dateOrder, start }: PullBenchPro
             jobs={jobs}
             goal={goal}
             notice={notice}
-            today={today}
+            today={now}
             dateOrder={dateOrder}
             onChoose={chooseGoal}
             onKeep={goal ? () => setView('bench') : undefined}
@@ -181,7 +189,7 @@ export function PullBench({ jobs, today, units, dateOrder, start }: PullBenchPro
           <ChangeDay
             goal={goal}
             day={day}
-            today={today}
+            today={now}
             dateOrder={dateOrder}
             onKeep={() => setView('bench')}
             onDay={(to) => {
@@ -202,25 +210,33 @@ export function PullBench({ jobs, today, units, dateOrder, start }: PullBenchPro
             }
           />
         ) : (
-          <BenchStage
-            bench={bench}
-            asking={asking}
-            problem={problem}
-            fresh={fresh}
-            onScan={scan}
-            onAgain={() => void question(draft, goal, { aloud: true })}
-            onDone={(what) => {
-              giveFeedback('read');
-              before.current = { day: latest.current.day, pairedLabel: latest.current.pairedLabel };
-              keep(EMPTY_DRAFT);
-              setDone(what);
-            }}
-            onChanged={(changed) => {
-              void question({ ...draft, step: 'answer', pressed: undefined }, goal, { aloud: true }).then(() =>
-                setProblem(changed),
-              );
-            }}
-          />
+          <>
+            {notice && draft.step === 'answer' ? (
+              <p role="status" className={styles.passed}>
+                {notice}{' '}
+                {goal.jobId === undefined ? null : <Link href={`/jobs/${goal.jobId}/edit`}>Change {goal.name}</Link>}
+              </p>
+            ) : null}
+            <BenchStage
+              bench={bench}
+              asking={asking}
+              problem={problem}
+              fresh={fresh}
+              onScan={scan}
+              onAgain={() => void question(draft, goal, { aloud: true })}
+              onDone={(what) => {
+                giveFeedback('read');
+                before.current = { day: latest.current.day, pairedLabel: latest.current.pairedLabel };
+                keep(EMPTY_DRAFT);
+                setDone(what);
+              }}
+              onChanged={(changed) => {
+                void question({ ...draft, step: 'answer', pressed: undefined }, goal, { aloud: true }).then(() =>
+                  setProblem(changed),
+                );
+              }}
+            />
+          </>
         )}
       </div>
     </Page>

@@ -15,6 +15,8 @@ export type PullDraft = {
   readonly weighing: boolean;
   readonly beforeText: string;
   readonly afterText: string;
+  /** The day it was taken, as typed; absent while that is today. */
+  readonly takenText?: string;
   /** The amount the last answer was asked for, in the small unit. */
   readonly asked?: number;
   readonly pairedLabel?: string;
@@ -54,7 +56,7 @@ export function questionOf({ code, day, pairedLabel }: PullDraft, goal: PullGoal
 
 const NAME = 'pull-draft';
 /** Raise it when the shape above, or of an answer, changes: what an older version kept is then let go. */
-const VERSION = 2;
+const VERSION = 3;
 
 export function recallDraft(): PullDraft {
   try {

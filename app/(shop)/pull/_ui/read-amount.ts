@@ -1,10 +1,10 @@
 import type { Echo } from '@/app/_ui/field/field-shell';
+import { sayAmount } from '@/app/(shop)/pull/_ui/say-amount';
 import { err, ok, type Result } from '@/shared/result/result';
 import { parseQuantity } from '@/shared/units/parse-quantity';
-import { printQuantity } from '@/shared/units/print-quantity';
 import { sayQuantityError } from '@/shared/units/say-quantity-error';
 import type { StockMeasureName } from '@/shared/units/stock-measures';
-import { amountOf, type StockUnit } from '@/shared/units/stock-unit';
+import type { StockUnit } from '@/shared/units/stock-unit';
 import type { UnitSystem } from '@/shared/units/unit-system';
 
 const BARE: Record<UnitSystem, Record<StockUnit, { measure: StockMeasureName; words: string }>> = {
@@ -37,13 +37,4 @@ export function echoAmount(text: string, unit: StockUnit, prefer: UnitSystem): E
   return read.ok
     ? { ok: true, says: `Reads as ${sayAmount(read.value, unit, prefer)}.` }
     : { ok: false, says: read.error };
-}
-
-export function sayAmount(amount: number, unit: StockUnit, prefer: UnitSystem): string {
-  return printQuantity(amountOf(unit, amount), unit, { prefer });
-}
-
-/** An amount on hand: never more than there is. */
-export function sayLeft(amount: number, unit: StockUnit, prefer: UnitSystem): string {
-  return printQuantity(amountOf(unit, amount), unit, { prefer, rounding: 'down' });
 }

@@ -4,7 +4,7 @@ import type { GivenPiece } from '@/app/_server/stock/give-piece';
 import type { PieceAct } from '@/app/(shop)/pull/_ui/piece-answer';
 import type { Done } from '@/app/(shop)/pull/_ui/pull-done';
 import { type PullGoal, sayGoal } from '@/app/(shop)/pull/_ui/pull-goal';
-import { sayAmount, sayLeft } from '@/app/(shop)/pull/_ui/read-amount';
+import { sayAmount, sayLeft } from '@/app/(shop)/pull/_ui/say-amount';
 import { addLife } from '@/shared/calendar/add-life';
 import { sayDate } from '@/shared/calendar/say-date';
 import type { OwnLabelCode } from '@/shared/scan-codes/own-label';
@@ -28,11 +28,16 @@ export function sayPulled(
     pulled.left === 0 ? 'That was the last of it.' : `${sayLeft(pulled.left, line.unit, units)} is left in it.`,
   );
   const life = line.candidate.container.statedOpenedLife ?? line.candidate.policy.openedLife;
+  // What an earlier version wrote does not name the day: it was taken when it was written.
+  const takenOn = pulled.takenOn ?? today;
+  if (takenOn < today) lines.push(`Taken on ${sayDate(takenOn, { today })}, written today.`);
   if (pulled.opened) {
-    const end = life && addLife(today, life);
+    const end = life && addLife(takenOn, life);
     const sooner = end && (!verdict.governing || end < verdict.governing.lastGoodDay);
-    const until = sooner ? `, so from now it is good to ${sayDate(end, { today })}` : '';
-    lines.push(`It was sealed: the book now says opened today${until}. Write the day on it.`);
+    const until = sooner ? `, so it is now good to ${sayDate(end, { today })}` : '';
+    lines.push(
+      `It was sealed: the book now says opened ${takenOn < today ? `on ${sayDate(takenOn, { today })}` : 'today'}${until}. Write the day on it.`,
+    );
   }
   if (pulled.overridden)
     lines.push('Used against a Stop. The verdict, the test pour and your reason stay in its history.');

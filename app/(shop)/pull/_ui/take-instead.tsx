@@ -5,15 +5,8 @@ import type { CalendarDate } from '@/shared/calendar/calendar-date';
 import { sayDate } from '@/shared/calendar/say-date';
 import type { OwnLabelCode } from '@/shared/scan-codes/own-label';
 import { printOwnLabel } from '@/shared/scan-codes/print-own-label';
+import { saySuggestionWhy } from '@/shared/shelf-life/say-suggestion-why';
 import type { Suggestion, Take } from '@/shared/shelf-life/types/suggestion';
-
-const WHY: Record<Suggestion['why'], string> = {
-  'none-good': 'Nothing else on hand is good for that day.',
-  'not-enough': 'That is all that is good for that day, and it is not enough.',
-  'lots-mixed': 'No one lot has enough: stir the lots together first, since the colour may differ.',
-  'one-lot': 'All of one lot, first to expire first.',
-  'first-to-expire': 'First to expire first.',
-};
 
 export function sayGoodTo(take: Pick<Take, 'lastGoodDay'>, today: CalendarDate): string {
   return take.lastGoodDay ? `good to ${sayDate(take.lastGoodDay, { today })}` : 'keeps';
@@ -51,7 +44,7 @@ export function TakeInstead({ suggestion, today, sayAmount, onTake }: TakeInstea
           </li>
         ))}
       </ul>
-      <p className={styles.soft}>{WHY[why]}</p>
+      <p className={styles.soft}>{saySuggestionWhy(why)}</p>
     </>
   );
 }

@@ -5,30 +5,31 @@ import { FieldError } from '@/app/_ui/field/field-shell';
 import { QuantityField } from '@/app/_ui/field/quantity-field';
 import styles from '@/app/(shop)/pull/_ui/pull.module.css';
 import type { PullDraft } from '@/app/(shop)/pull/_ui/pull-draft';
-import { echoAmount, readAmount, sayAmount } from '@/app/(shop)/pull/_ui/read-amount';
-import { sayWeighingError, usedByWeight } from '@/app/(shop)/pull/_ui/used-by-weight';
+import { echoAmount, readAmount } from '@/app/(shop)/pull/_ui/read-amount';
+import { sayAmount } from '@/app/(shop)/pull/_ui/say-amount';
 import { err, ok, type Result } from '@/shared/result/result';
+import { sayWeighingError } from '@/shared/units/say-weighing-error';
 import type { UnitSystem } from '@/shared/units/unit-system';
+import { usedByWeight } from '@/shared/units/used-by-weight';
 
 type Answer = Extract<PullReply, { kind: 'container' }>;
 
-/** What was used by the weights that are typed, in the small unit, or what is missing in words. */
-export function readWeighing(draft: PullDraft, answer: Answer, units: UnitSystem): Result<number, string> {
+/** What was used by the weights that are typed, in the small unit, with the weights; or what is missing in words. */
+export function readWeighing(
+  draft: PullDraft,
+  answer: Answer,
+  units: UnitSystem,
+): Result<{ used: number; weighed: { beforeMg?: number; afterMg: number } }, string> {
   const { line, densityGramsPerLitre } = answer;
   const after = readAmount(draft.afterText, 'mg', units);
   if (!after.ok)
     return err(draft.afterText.trim() === '' ? 'Weigh the container now and type what the scale shows.' : after.error);
   const before = draft.beforeText.trim() === '' ? ok(undefined) : readAmount(draft.beforeText, 'mg', units);
   if (!before.ok) return before;
-  const used = usedByWeight({
-    unit: line.unit,
-    left: line.left,
-    beforeMg: before.value,
-    afterMg: after.value,
-    tareMg: line.tareMg,
-    densityGramsPerLitre,
-  });
-  return used.ok ? used : err(sayWeighingError(used.error));
+  const weighed = { beforeMg: before.value, afterMg: after.value };
+  const { unit, left, tareMg } = line;
+  const used = usedByWeight({ unit, left, tareMg, densityGramsPerLitre, ...weighed });
+  return used.ok ? ok({ used: used.value, weighed }) : err(sayWeighingError(used.error));
 }
 
 export type WeighingFieldsProps = {
@@ -71,7 +72,7 @@ export function WeighingFields({ draft, answer, units, onEdit, fault }: Weighing
       />
       {used?.ok ? (
         <p className={styles.used} role="status">
-          Used: {sayAmount(used.value, line.unit, units)}
+          Used: {sayAmount(used.value.used, line.unit, units)}
           {computed ? `, computed at ${densityGramsPerLitre} g a litre` : ''}.
         </p>
       ) : null}

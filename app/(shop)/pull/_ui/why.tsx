@@ -15,7 +15,7 @@ const KEEPS: Record<Policy['kind'], string> = {
 /** The inputs and the rule behind the verdict. */
 export function Why({ answer }: { answer: Extract<PullReply, { kind: 'container' }> }) {
   const { verdict, line, today, purpose, pairedWith, testPour } = answer;
-  const { governing, limits, daysLeft, dayOfUse } = verdict;
+  const { governing, limits, daysLeft, dayOfUse, judgedFor } = verdict;
   const { policy } = line.candidate;
   const say = (day: typeof dayOfUse) => sayDate(day, { today });
   return (
@@ -40,7 +40,7 @@ export function Why({ answer }: { answer: Extract<PullReply, { kind: 'container'
       </ul>
       <p className={styles.formula}>
         {governing && daysLeft !== undefined
-          ? `The earliest limit that counts, ${say(governing.lastGoodDay)}, minus the day of use, ${say(dayOfUse)}: ${sayCount(daysLeft)}.`
+          ? `The earliest limit that counts, ${say(governing.lastGoodDay)}, minus ${dayOfUse < judgedFor ? 'today, since the day of use has passed' : 'the day of use'}, ${say(judgedFor)}: ${sayCount(daysLeft)}.`
           : `Day of use: ${say(dayOfUse)}.`}
       </p>
       <p className={styles.formula}>

@@ -1,7 +1,8 @@
-import { randomUUID } from 'node:crypto';
 import type { NextRequest } from 'next/server';
 import { theBook } from '@/app/_server/book/the-book';
+import { statusOfTrouble } from '@/app/_server/http/answer-json';
 import { type PullReply, scanToPull } from '@/app/_server/pull/scan-to-pull';
+import { problemOfError } from '@/app/_server/words/problem-of-error';
 import { sayRefusal } from '@/app/_server/words/say-refusal';
 import { pullQuerySchema } from '@/app/(shop)/pull/schema';
 import type { Problem } from '@/shared/result/answer';
@@ -26,15 +27,8 @@ export async function GET(request: NextRequest): Promise<Response> {
     const reply = await scanToPull(await theBook(), query.data, new Date());
     return said(200, reply.ok ? { ok: true, reply: reply.value } : { ok: false, problem: sayRefusal(reply.error) });
   } catch (error) {
-    const reference = randomUUID().slice(0, 8);
-    console.error(`[${reference}]`, error);
-    const problem = {
-      code: 'unknown',
-      what: 'Something went wrong that this program did not expect.',
-      kept: 'Nothing was written. What you scanned is still here.',
-      todo: `Ask again; if it stays, the server's log has it under ${reference}.`,
-    };
-    return said(500, { ok: false, problem });
+    const problem = { ...problemOfError(error), kept: 'Nothing was written. What you scanned is still here.' };
+    return said(statusOfTrouble(problem) ?? 500, { ok: false, problem });
   }
 }
 

@@ -32,8 +32,8 @@ describe('how it arrives, said before anything is written', () => {
   it('calls no date unknown, never good', () => {
     expect(said(cardOf())).toEqual([
       'stop',
-      'No date is never good: unknown.',
-      'It needs an inspection before it goes in a client job.',
+      'Its date is unknown.',
+      'Unknown is never good: it needs an inspection before it goes in a client job.',
     ]);
   });
 

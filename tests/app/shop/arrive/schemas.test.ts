@@ -18,6 +18,7 @@ const ARRIVAL: TypedArrival = {
   cost: '48.50',
   placeLabel: '',
   receivedOn: '',
+  isOpened: false,
   openedOn: '',
   sureness: 'known',
   left: '',
@@ -81,7 +82,7 @@ describe('the arrival card where it is written', () => {
       count: '0',
       size: '2.5 L',
       cost: '12 abc',
-      openedOn: '2026',
+      openedOn: 'last summer',
       dates: { ...ARRIVAL.dates, useBy: { text: '3/4/2027', confirmed: true } },
     });
     expect(fieldsOf(parsed)).toEqual(['cost', 'count', 'openedOn', 'size', 'useBy']);
@@ -125,6 +126,14 @@ describe('a product as it is taught', () => {
     expect(productSchema(TYPING).parse({ ...typed, safetySheet: 'https://example.org/sds.pdf' }).safetySheet).toContain(
       'example.org',
     );
+  });
+
+  it('takes the density of its data sheet in whole grams a litre, or none', () => {
+    expect(productSchema(TYPING).parse({ ...typed, density: ' 1100 ' }).densityGramsPerLitre).toBe(1100);
+    expect(productSchema(TYPING).parse({ ...typed, density: '' }).densityGramsPerLitre).toBeUndefined();
+    for (const density of ['1.1', '100', 'heavy', '-1000']) {
+      expect(fieldsOf(productSchema(TYPING).safeParse({ ...typed, density })), density).toEqual(['density']);
+    }
   });
 
   it('marks everything that is missing at once', () => {

@@ -42,6 +42,7 @@ function said(entry: Partial<HistoryEntry>, ...movements: Partial<HistoryMovemen
       reversedBy: null,
       canReverse: movements.length > 0,
       movements: movements.map((line) => ({ ...MOVEMENT, ...line })),
+      moreMovements: 0,
       photos: [],
       ...entry,
     },
@@ -90,6 +91,14 @@ describe('an entry of the book in words', () => {
   it('counts equal containers of a delivery', () => {
     const line = { quantityDelta: 2_500_000, placeTo: 'Cabinet 2' };
     expect(said({ kind: 'received' }, line, line, line).what).toBe('Received 3 × 2.5 kg, into Cabinet 2');
+  });
+
+  it('says how many more there are where it moved more than are listed', () => {
+    const line = { quantityDelta: 2_500_000, placeTo: 'Cabinet 2' };
+    const received = said({ kind: 'received', moreMovements: 498 }, line, { ...line, label: 'C4K7VMY' });
+    expect(received.what).toBe('Received 2 × 2.5 kg and 498 more, into Cabinet 2');
+    expect(received.moreLabels).toBe(498);
+    expect(said({ kind: 'moved', moreMovements: 3 }, { placeTo: 'Bench' }).what).toBe('Moved 4 things to Bench');
   });
 
   it('names a piece of wood by its form', () => {

@@ -10,14 +10,18 @@ import { PlainError } from '@/app/_ui/plain-error';
 import { giveFeedback } from '@/app/_ui/scanner/feedback';
 import { Scanner } from '@/app/_ui/scanner/scanner';
 import { Section } from '@/app/_ui/section';
+import { VerdictMark } from '@/app/_ui/verdict/verdict-mark';
+import { moveAction } from '@/app/(shop)/_parts/acts/actions';
 import { NotAsked } from '@/app/(shop)/arrive/_ui/not-asked';
-import { PlaceChoice, type PlaceOption } from '@/app/(shop)/arrive/_ui/place-choice';
+import { PlaceChoice, type PlaceOption, sayWhere } from '@/app/(shop)/arrive/_ui/place-choice';
 import { useAsk } from '@/app/(shop)/arrive/_ui/use-ask';
-import { moveThings } from '@/app/(shop)/arrive/move/actions';
-import { type Movable, nameOf } from './movable';
-import styles from './move.module.css';
-import { UndoMove } from './undo-move';
+import { useNewPlace } from '@/app/(shop)/arrive/_ui/use-new-place';
+import { type Movable, nameOf } from '@/app/(shop)/arrive/move/_ui/movable';
+import styles from '@/app/(shop)/arrive/move/_ui/move.module.css';
+import { UndoMove } from '@/app/(shop)/arrive/move/_ui/undo-move';
 
+/** What the last scan or press did; a refusal looks and sounds unlike what went well. */
+type Said = { words: string; failed: boolean };
 type Moved = { id: string; entryId: number; name: string; to: string; undone: boolean };
 
 /** Scan the place, then things. What is scanned before its place waits for it. */
@@ -35,13 +39,21 @@ export function MoveThings({
   const [place, setPlaceState] = useState(firstPlace ?? '');
   const [waiting, setWaitingState] = useState<readonly Movable[]>(first);
   const [moved, setMoved] = useState<readonly Moved[]>([]);
-  const [said, setSaid] = useState('');
-  const { run, pending, problem } = useAct(moveThings);
+  const [newPlace, setNewPlace] = useState('');
+  const [said, setSaid] = useState<Said>({ words: '', failed: false });
+  const adding = useNewPlace(newPlace, 'shelf');
+  const { run, pending, problem } = useAct(moveAction);
   // Scans are answered one after the other, faster than the screen is drawn.
   const at = useRef({ place: firstPlace ?? '', waiting: first });
   const setPlace = (label: string) => {
     at.current.place = label;
     setPlaceState(label);
+    setNewPlace('');
+  };
+  const say = (words: string) => setSaid({ words, failed: false });
+  const refuse = (words: string) => {
+    giveFeedback('error');
+    setSaid({ words, failed: true });
   };
   const setWaiting = (things: readonly Movable[]) => {
     at.current.waiting = things;
@@ -51,19 +63,19 @@ export function MoveThings({
   async function move(things: readonly Movable[], to: string) {
     const answer = await run({ labels: things.map((thing) => thing.label), placeLabel: to });
     if (!answer.ok) {
-      giveFeedback('error');
       if (answer.problem.code === 'same-place') {
         setWaiting([]);
-        return setSaid(answer.problem.what);
+        return refuse(`${things.map(nameOf).join('; ')}: ${answer.problem.what}`);
       }
-      return setWaiting(things);
+      setWaiting(things);
+      return refuse('Nothing was moved.');
     }
     giveFeedback('use');
     setWaiting([]);
     const { entryId, place: name } = answer.answer;
     const names = things.filter((thing) => answer.answer.moved.includes(thing.label)).map(nameOf);
     setMoved((before) => [{ id: `${entryId}`, entryId, name: names.join('; '), to: name, undone: false }, ...before]);
-    setSaid(names.length === 1 ? `Moved to ${name}.` : `${names.length} moved to ${name}.`);
+    say(names.length === 1 ? `${names[0]}: moved to ${name}.` : `${names.length} moved to ${name}.`);
   }
 
   async function take(scanned: Scanned) {
@@ -73,20 +85,36 @@ export function MoveThings({
       }
       setPlace(scanned.label);
       if (at.current.waiting.length > 0) return move(at.current.waiting, scanned.label);
-      return setSaid(`Now scan what goes to ${scanned.name}.`);
+      return say(`Now scan what goes to ${scanned.name}.`);
     }
     if (scanned.kind === 'container' || scanned.kind === 'piece') {
       const others = at.current.waiting.filter((thing) => thing.label !== scanned.label);
       if (at.current.place) return move([...others, scanned], at.current.place);
       setWaiting([...others, scanned]);
-      return setSaid('Now scan the place it goes to.');
+      return say('Now scan the place it goes to.');
     }
-    giveFeedback('error');
-    setSaid(sayNotMovable(scanned));
+    refuse(sayNotMovable(scanned));
   }
 
   const { ask, again, drop, asking, unasked } = useAsk(take);
-  const name = places.find((one) => one.label === place)?.name;
+  const name = sayWhere({ placeLabel: place, newPlace }, places);
+
+  async function addPlace(): Promise<string | undefined> {
+    if (newPlace.trim() === '') return undefined;
+    const one = await adding.add();
+    if (!one) {
+      giveFeedback('error');
+      return undefined;
+    }
+    setAdded((before) => [...before, one]);
+    setPlace(one.label);
+    return one.label;
+  }
+
+  async function moveWaiting() {
+    const to = newPlace.trim() ? await addPlace() : place;
+    if (to) await move(at.current.waiting, to);
+  }
 
   return (
     <Page title="Move things" back={{ href: '/arrive', words: 'Arrive' }}>
@@ -94,23 +122,37 @@ export function MoveThings({
         <div>
           <Scanner
             onScan={ask}
-            prompt={name ? `Scan what goes to ${name}.` : 'Scan the place, then the things.'}
+            prompt={place && name ? `Scan what goes to ${name}.` : 'Scan the place, then the things.'}
             compact
           />
-          <p role="status" className={styles.soft} style={{ padding: '10px 0' }}>
-            {asking ? 'Asking the book…' : said}
+          <p role="status" className={styles.said}>
+            {asking ? 'Asking the book…' : said.failed ? '' : said.words}
+          </p>
+          <p role="alert" className={styles.refused}>
+            {said.failed && !asking ? (
+              <>
+                <VerdictMark word="stop" size={24} />
+                <span>{said.words}</span>
+              </>
+            ) : null}
           </p>
           {unasked.length > 0 ? <NotAsked scans={unasked} onAgain={again} onDrop={drop} /> : null}
           <PlaceChoice
             places={places}
-            value={place}
-            kind="shelf"
-            onChange={setPlace}
-            onAdded={(one) => {
-              setAdded((before) => [...before, one]);
-              setPlace(one.label);
+            where={{ placeLabel: place, newPlace }}
+            onChange={(where) => {
+              setPlace(where.placeLabel);
+              setNewPlace(where.newPlace);
             }}
-          />
+            adding={adding}
+            onEnter={() => void addPlace()}
+          >
+            {newPlace.trim() && waiting.length === 0 ? (
+              <Key variant="ghost" onClick={addPlace} pending={adding.pending} pendingWords="Adding the place…">
+                Add the place {newPlace.trim()}
+              </Key>
+            ) : null}
+          </PlaceChoice>
           {problem && problem.code !== 'same-place' ? (
             <PlainError happened={problem.what} kept={problem.kept} toDo={problem.todo} />
           ) : null}
@@ -167,16 +209,19 @@ export function MoveThings({
           </Section>
         </div>
       </div>
-      <KeyBar>
-        {waiting.length > 0 && place ? (
-          <Key pending={pending} pendingWords="Moving…" onClick={() => move(waiting, place)}>
+      {waiting.length > 0 && name ? (
+        <KeyBar>
+          <Key pending={pending || adding.pending} pendingWords="Moving…" onClick={moveWaiting}>
             Move {waiting.length === 1 ? 'it' : `${waiting.length} things`} to {name}
           </Key>
-        ) : null}
-        <LinkKey variant={waiting.length > 0 && place ? 'ghost' : 'main'} href="/arrive">
-          Done moving
-        </LinkKey>
-      </KeyBar>
+        </KeyBar>
+      ) : (
+        <div className={styles.end}>
+          <LinkKey variant="ghost" href="/arrive">
+            Done moving
+          </LinkKey>
+        </div>
+      )}
     </Page>
   );
 }

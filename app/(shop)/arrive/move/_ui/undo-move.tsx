@@ -3,11 +3,11 @@
 import { useAct } from '@/app/_ui/act/use-act';
 import { Key } from '@/app/_ui/keys';
 import { PlainError } from '@/app/_ui/plain-error';
-import { undoEntry } from '@/app/(shop)/arrive/actions';
+import { reverseAction } from '@/app/(shop)/_parts/history/actions';
 
 /** Takes a move back by its reversing entry. */
 export function UndoMove({ entryId, name, onUndone }: { entryId: number; name: string; onUndone: () => void }) {
-  const { run, pending, problem } = useAct(undoEntry);
+  const { run, pending, problem } = useAct(reverseAction);
   return (
     <>
       <Key

@@ -2,8 +2,8 @@
 
 import { useEffect, useId, useState } from 'react';
 import { FieldError } from '@/app/_ui/field/field-shell';
+import { usePhotoCheck } from '@/app/_ui/photos/use-photo-check';
 import styles from '@/app/(shop)/arrive/_ui/arrive.module.css';
-import { MOST_PHOTO_BYTES } from '@/shared/photos/photo-limits';
 
 /** A picture taken now or chosen. It is checked, made smaller and stripped of place and time where it is kept. */
 export function PhotoField({
@@ -16,7 +16,7 @@ export function PhotoField({
   error?: string;
 }) {
   const id = useId();
-  const [tooLarge, setTooLarge] = useState('');
+  const check = usePhotoCheck(onChange);
   const [shown, setShown] = useState<string>();
 
   useEffect(() => {
@@ -26,19 +26,7 @@ export function PhotoField({
     return () => URL.revokeObjectURL(address);
   }, [photo]);
 
-  function take(file: File | undefined) {
-    const most = Math.round(MOST_PHOTO_BYTES / 1024 / 1024);
-    if (file && file.size > MOST_PHOTO_BYTES) {
-      setTooLarge(
-        `That photo is ${(file.size / 1024 / 1024).toFixed(0)} MB; the most is ${most} MB. Choose a smaller one.`,
-      );
-      return onChange(undefined);
-    }
-    setTooLarge('');
-    onChange(file);
-  }
-
-  const wrong = tooLarge || error;
+  const wrong = check.wrong ?? error;
   return (
     <div className={styles.photo}>
       <label htmlFor={id}>
@@ -50,7 +38,7 @@ export function PhotoField({
         accept="image/*"
         aria-invalid={wrong ? true : undefined}
         aria-describedby={wrong ? `${id}-error` : undefined}
-        onChange={(change) => take(change.currentTarget.files?.[0])}
+        onChange={(change) => check.take(change.currentTarget.files?.[0])}
       />
       {wrong ? <FieldError id={`${id}-error`}>{wrong}</FieldError> : null}
       {shown ? (

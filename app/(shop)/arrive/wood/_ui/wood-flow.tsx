@@ -1,14 +1,19 @@
 'use client';
 
-import { useState } from 'react';
+import { useCallback, useEffect, useState } from 'react';
+import { Key } from '@/app/_ui/keys';
+import styles from '@/app/(shop)/arrive/_ui/arrive.module.css';
+import { isTyped, keepWood, recallWood, type WoodDraft } from '@/app/(shop)/arrive/wood/_ui/wood-draft';
 import { Page } from '@/app/_ui/page';
 import { Done } from '@/app/(shop)/arrive/_ui/done';
 import type { PlaceOption } from '@/app/(shop)/arrive/_ui/place-choice';
 import type { ShopFacts } from '@/app/(shop)/arrive/_ui/shop-facts';
 import { useTopOf } from '@/app/(shop)/arrive/_ui/use-top-of';
-import type { TypedWood } from '../schema';
-import { WoodForm } from './wood-form';
+import { WoodForm } from '@/app/(shop)/arrive/wood/_ui/wood-form';
+import type { TypedWood } from '@/app/(shop)/arrive/wood/schema';
 
+/** What the form begins with, and what it would begin with had nobody typed in it before. */
+type Begun = { nr: number; wood: TypedWood; begun: TypedWood; newPlace: string };
 type Booked = { entryId: number; labels: string[]; wood: TypedWood };
 
 function freshWood(placeLabel: string): TypedWood {
@@ -66,10 +71,24 @@ export function WoodFlow({
 }) {
   const [added, setAdded] = useState<readonly PlaceOption[]>([]);
   const [booked, setBooked] = useState<Booked>();
-  const [first, setFirst] = useState<{ nr: number; wood: TypedWood }>({ nr: 0, wood: freshWood('') });
+  const [first, setFirst] = useState<Begun>({ nr: 0, wood: freshWood(''), begun: freshWood(''), newPlace: '' });
+  const [kept, setKept] = useState<WoodDraft>();
   const all = [...places, ...added.filter((place) => !places.some((one) => one.label === place.label))];
 
   useTopOf(booked ? 'done' : 'form');
+
+  useEffect(() => {
+    const draft = recallWood();
+    if (!draft) return;
+    setKept(draft);
+    setFirst(({ nr, begun }) => ({ nr: nr + 1, wood: draft.wood, begun, newPlace: draft.newPlace }));
+  }, []);
+
+  const { begun } = first;
+  const keep = useCallback(
+    (draft: WoodDraft) => keepWood(isTyped(draft, begun) ? draft : undefined),
+    [begun],
+  );
 
   if (booked) {
     const { wood, labels } = booked;
@@ -94,7 +113,8 @@ export function WoodFlow({
           print={sayPrint(wood.form, labels.length)}
           next={`Next ${wood.form}`}
           onNext={() => {
-            setFirst({ nr: first.nr + 1, wood: nextOf(booked) });
+            const next = nextOf(booked);
+            setFirst({ nr: first.nr + 1, wood: next, begun: next, newPlace: '' });
             setBooked(undefined);
           }}
         />
@@ -103,15 +123,43 @@ export function WoodFlow({
   }
   return (
     <Page title="Wood came in" back={{ href: '/arrive', words: 'Arrive' }}>
+      {kept ? (
+        <div role="status" className={styles.aside}>
+          <p>
+            What you typed here before is kept.
+            {kept.hadPhoto ? ' Only the photo has to be chosen again.' : ''}
+          </p>
+          <div className={styles.asideKeys}>
+            <Key
+              variant="ghost"
+              onClick={() => {
+                keepWood(undefined);
+                setKept(undefined);
+                setFirst({ nr: 0, wood: freshWood(''), begun: freshWood(''), newPlace: '' });
+              }}
+            >
+              Begin afresh
+            </Key>
+          </div>
+        </div>
+      ) : null}
       <WoodForm
         key={first.nr}
         first={first.wood}
+        newPlace={first.newPlace}
         remembers={first.nr === 0}
         shop={shop}
         places={all}
         species={species}
-        onPlaceAdded={(place) => setAdded((before) => [...before, place])}
-        onBooked={setBooked}
+        onPlaceAdded={(place) =>
+          setAdded((before) => (before.some((one) => one.label === place.label) ? before : [...before, place]))
+        }
+        onTyped={keep}
+        onBooked={(next) => {
+          keepWood(undefined);
+          setKept(undefined);
+          setBooked(next);
+        }}
       />
     </Page>
   );

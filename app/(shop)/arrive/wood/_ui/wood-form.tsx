@@ -23,21 +23,25 @@ import { ReasonList } from '@/app/_ui/verdict/reason-list';
 import { VerdictPanel } from '@/app/_ui/verdict/verdict-panel';
 import { pieceMarks, sayPiece } from '@/app/(shop)/_parts/stock/say-piece';
 import styles from '@/app/(shop)/arrive/_ui/arrive.module.css';
-import { PlaceChoice, type PlaceOption } from '@/app/(shop)/arrive/_ui/place-choice';
+import { NotAsked } from '@/app/(shop)/arrive/_ui/not-asked';
+import { PlaceChoice, type PlaceOption, sayWhere } from '@/app/(shop)/arrive/_ui/place-choice';
 import type { ShopFacts } from '@/app/(shop)/arrive/_ui/shop-facts';
+import { useAsk } from '@/app/(shop)/arrive/_ui/use-ask';
+import { useNewPlace } from '@/app/(shop)/arrive/_ui/use-new-place';
+import { PhotoField } from '@/app/(shop)/arrive/wood/_ui/photo-field';
+import { useSpecies } from '@/app/(shop)/arrive/wood/_ui/use-species';
+import type { WoodDraft } from '@/app/(shop)/arrive/wood/_ui/wood-draft';
+import { bookWood } from '@/app/(shop)/arrive/wood/actions';
+import type { TypedWood } from '@/app/(shop)/arrive/wood/schema';
+import { judgeWood, typedPiece } from '@/app/(shop)/arrive/wood/wood-shape';
 import { sayDate } from '@/shared/calendar/say-date';
+import { MOST_AT_ONCE } from '@/shared/labels/most-at-once';
 import { parseLength } from '@/shared/units/parse-length';
 import { printLength } from '@/shared/units/print-length';
 import { sayLengthError } from '@/shared/units/say-length-error';
 import { PIECE_FLAGS, PIECE_FORMS, type PieceFlag } from '@/shared/wood/piece';
 import { readMoisture, sayMoistureError } from '@/shared/wood/read-moisture';
 import { sayPieceReason } from '@/shared/wood/say-piece-reason';
-import { NotAsked } from '../../_ui/not-asked';
-import { useAsk } from '../../_ui/use-ask';
-import { bookWood } from '../actions';
-import type { TypedWood } from '../schema';
-import { judgeWood, typedPiece } from '../wood-shape';
-import { PhotoField } from './photo-field';
 
 const WOOD_PLACE = 'wood-place';
 const METER = 'moisture-meter';
@@ -55,30 +59,40 @@ const FLAG_WORDS: Record<PieceFlag, string> = {
 /** One size of wood, drawn as it is typed and judged as it stands at the door. */
 export function WoodForm({
   first,
+  newPlace: firstPlace,
   remembers,
   shop,
   places,
   species,
   onPlaceAdded,
+  onTyped,
   onBooked,
 }: {
   first: TypedWood;
+  /** The name of a place that is not in the book yet. */
+  newPlace: string;
   /** Whether the place this device used last is taken over. */
   remembers: boolean;
   shop: ShopFacts;
   places: readonly PlaceOption[];
   species: readonly string[];
   onPlaceAdded: (place: PlaceOption) => void;
+  /** Hears everything that is typed, to keep it. */
+  onTyped: (typed: WoodDraft) => void;
   onBooked: (booked: { entryId: number; labels: string[]; wood: TypedWood }) => void;
 }) {
   const [wood, setWood] = useState<TypedWood>(first);
   const [photo, setPhoto] = useState<File>();
   const [said, setSaid] = useState('');
-  const { run, pending, problem } = useAct(bookWood);
+  const [newPlace, setNewPlace] = useState(firstPlace);
+  const { run, pending, problem } = useAct(bookWood, { keepAs: 'arrive-wood' });
+  const adding = useNewPlace(newPlace, 'rack');
   const errors = useFieldErrors(problem, { ...wood, photo });
   const form = useRef<HTMLFormElement>(null);
   useShowTrouble(form, problem);
+  useShowTrouble(form, adding.problem);
   const speciesId = useId();
+  const offered = useSpecies(wood.species, species);
   const set =
     <K extends keyof TypedWood>(name: K) =>
     (value: TypedWood[K]) =>
@@ -104,9 +118,15 @@ export function WoodForm({
       return setSaid('Here only the label of a place is taken: it says where the wood goes.');
     }
     setSaid(`It goes to ${scanned.name}.`);
+    onPlaceAdded({ label: scanned.label, name: scanned.name, inside: null });
+    setNewPlace('');
     setWood((now) => ({ ...now, placeLabel: scanned.label }));
   });
   useScanHandler(ask);
+
+  useEffect(() => {
+    if (wood !== first || newPlace !== firstPlace || photo) onTyped({ wood, newPlace, hadPhoto: photo !== undefined });
+  }, [wood, newPlace, photo, first, firstPlace, onTyped]);
 
   const piece = typedPiece(wood, shop);
   const drawn = piece && sayPiece(piece, shop.prefer);
@@ -146,14 +166,23 @@ export function WoodForm({
 
   async function book(event: FormEvent) {
     event.preventDefault();
-    const answer = await run({ ...wood, photo });
+    // The place comes first: where it is refused, nothing is booked.
+    const added = newPlace.trim() ? await adding.add() : undefined;
+    if (newPlace.trim() && !added) return giveFeedback('error');
+    const placed = added ? { ...wood, placeLabel: added.label } : wood;
+    if (added) {
+      onPlaceAdded(added);
+      setWood(placed);
+      setNewPlace('');
+    }
+    const answer = await run({ ...placed, photo });
     if (!answer.ok) return giveFeedback('error');
-    remember(WOOD_PLACE, wood.placeLabel || undefined);
+    remember(WOOD_PLACE, placed.placeLabel || undefined);
     if (wood.meter.trim()) remember(METER, wood.meter.trim());
-    onBooked({ entryId: answer.answer.entryId, labels: answer.answer.pieces.map((one) => one.label), wood });
+    onBooked({ entryId: answer.answer.entryId, labels: answer.answer.pieces.map((one) => one.label), wood: placed });
   }
 
-  const place = places.find((one) => one.label === wood.placeLabel)?.name;
+  const place = sayWhere({ placeLabel: wood.placeLabel, newPlace }, places);
   const count = Number(wood.count);
   const reasons = others.map((reason) => {
     const { says, todo } = sayPieceReason(reason);
@@ -212,8 +241,8 @@ export function WoodForm({
             error={errors.species}
           />
           <datalist id={speciesId}>
-            {species.map((name) => (
-              <option key={name} value={name} />
+            {offered.map(({ name, alsoKnownAs }) => (
+              <option key={name} value={name} label={alsoKnownAs} />
             ))}
           </datalist>
           {measure('length', 'Length', shop.prefer === 'metric' ? '2400 mm, 2.4 m' : '101 1/2, 8\' 5 1/2"')}
@@ -240,7 +269,7 @@ export function WoodForm({
             label="How many like this"
             hint="Each gets a label of its own."
             min={1}
-            max={500}
+            max={MOST_AT_ONCE}
             unit={{ one: wood.form, many: `${wood.form}s` }}
             value={wood.count}
             onChange={set('count')}
@@ -291,13 +320,12 @@ export function WoodForm({
           <Section title="Into the book">
             <PlaceChoice
               places={places}
-              value={wood.placeLabel}
-              kind="rack"
-              onChange={set('placeLabel')}
-              onAdded={(one) => {
-                onPlaceAdded(one);
-                set('placeLabel')(one.label);
+              where={{ placeLabel: wood.placeLabel, newPlace }}
+              onChange={(where) => {
+                set('placeLabel')(where.placeLabel);
+                setNewPlace(where.newPlace);
               }}
+              adding={adding}
               error={errors.placeLabel}
             />
             <TextField
@@ -352,7 +380,7 @@ export function WoodForm({
       <KeyBar>
         <Key
           type="submit"
-          pending={pending}
+          pending={pending || adding.pending}
           pendingWords={photo ? 'Sending the photo, writing…' : 'Writing into the book…'}
         >
           {`${count > 1 ? `${count} into the book` : 'Into the book'}, ${place ?? 'no place yet'}`}

@@ -1,0 +1,34 @@
+'use client';
+
+import { DryingPart } from '@/app/(shop)/pieces/_ui/drying-part';
+import { FlatteningPart } from '@/app/(shop)/pieces/_ui/flattening-part';
+import { MovementPart } from '@/app/(shop)/pieces/_ui/movement-part';
+import { SpeciesChoice, useSpecies } from '@/app/(shop)/pieces/_ui/species-choice';
+import { WeightPart } from '@/app/(shop)/pieces/_ui/weight-part';
+import type { FiguredPiece } from '@/app/(shop)/pieces/figured-piece';
+import type { CalendarDate } from '@/shared/calendar/calendar-date';
+import type { UnitSystem } from '@/shared/units/unit-system';
+import type { SpeciesMeant } from '@/shared/wood/species-meant';
+
+export interface WoodFiguresProps {
+  piece: FiguredPiece;
+  meant: SpeciesMeant;
+  prefer: UnitSystem;
+  today: CalendarDate;
+}
+
+/** What can be reckoned of a piece from what the book knows of it. A sheet is made dry and flat: only its weight is asked. */
+export function WoodFigures({ piece, meant, prefer, today }: WoodFiguresProps) {
+  const [species, choose] = useSpecies(piece.wood, meant);
+  const parts = { piece, species, prefer };
+  if (piece.form === 'sheet') return <WeightPart {...parts} />;
+  return (
+    <>
+      <SpeciesChoice wood={piece.wood} meant={meant} species={species} onChoose={choose} />
+      <WeightPart {...parts} />
+      <DryingPart {...parts} today={today} />
+      <MovementPart {...parts} />
+      <FlatteningPart {...parts} />
+    </>
+  );
+}

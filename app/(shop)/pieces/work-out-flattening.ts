@@ -1,0 +1,66 @@
+import type { FiguredPiece } from '@/app/(shop)/pieces/figured-piece';
+import { DRY_ENOUGH } from '@/app/(shop)/pieces/work-out-weight';
+import { type Nanometres, nanometres } from '@/shared/units/nanometres';
+import type { Explained } from '@/shared/wood/explained';
+import {
+  type Flattened,
+  type FlatteningPass,
+  flattenCutFirst,
+  flattenWhole,
+  USUAL_PASSES,
+} from '@/shared/wood/flatten-piece';
+import type { Species } from '@/shared/wood/species';
+import { threeWidthVolume } from '@/shared/wood/three-width-volume';
+import { weighBeforeAndAfter } from '@/shared/wood/weigh-before-and-after';
+
+/** What the usual passes take in all. */
+export const USUAL_ALLOWANCE: Nanometres = nanometres(
+  USUAL_PASSES.reduce((sum, { takes, faces }) => sum + takes * faces, 0),
+);
+
+export type FlatteningAsked = {
+  readonly thickness: Nanometres;
+  readonly width: Nanometres;
+  readonly length: Nanometres;
+  readonly cup: Nanometres;
+  readonly bow: Nanometres;
+  readonly twist: Nanometres;
+  /** What planing and sanding take in all; the usual when left out. */
+  readonly allowance?: Nanometres;
+  readonly cutTo?: { readonly width: Nanometres; readonly length: Nanometres };
+};
+
+/** The thickness left when it is flattened whole, and when it is cut to a size first. */
+export function workOutFlattening(asked: FlatteningAsked): {
+  readonly whole: Explained<Flattened>;
+  readonly cutFirst?: Explained<Flattened>;
+} {
+  const { thickness, width, length, cup, bow, twist, allowance, cutTo } = asked;
+  const passes: readonly FlatteningPass[] =
+    allowance === undefined || allowance === USUAL_ALLOWANCE ? USUAL_PASSES : [{ takes: allowance, faces: 1 }];
+  const piece = { thickness, width, length, warp: { cup, bow, twist } };
+  return {
+    whole: flattenWhole(piece, passes),
+    ...(cutTo && { cutFirst: flattenCutFirst(piece, cutTo, passes) }),
+  };
+}
+
+/** What it weighs before and after it is flattened whole, both at 8 %; undefined for a wood that is not settled. */
+export function weighFlattened(
+  piece: FiguredPiece,
+  species: Species | null,
+  thickness: Nanometres,
+  thicknessAfter: Nanometres,
+) {
+  if (!species || piece.form === 'sheet') return undefined;
+  const squareMetres = threeWidthVolume(piece.size).squareMetres.value;
+  return weighBeforeAndAfter({
+    species,
+    mc: DRY_ENOUGH,
+    squareMetres,
+    squareMetresAfter: squareMetres,
+    thickness,
+    thicknessAfter,
+    people: 1,
+  });
+}

@@ -1,0 +1,50 @@
+import { type FiguredPiece, newestReadings } from '@/app/(shop)/pieces/figured-piece';
+import { ok, type Result } from '@/shared/result/result';
+import type { Explained } from '@/shared/wood/explained';
+import { type LiftingCaution, liftingCaution } from '@/shared/wood/lifting-caution';
+import { massAtMoisture } from '@/shared/wood/mass-at-moisture';
+import { takenAs } from '@/shared/wood/moisture-reading';
+import type { Species } from '@/shared/wood/species';
+import { threeWidthVolume } from '@/shared/wood/three-width-volume';
+import { type DensityOfWoodError, FIBRE_SATURATION } from '@/shared/wood/wood-density';
+import { woodMass } from '@/shared/wood/wood-mass';
+
+/** What indoor furniture is commonly dried to, per cent. Common practice. */
+export const DRY_ENOUGH = 8;
+
+export type PieceWeight = {
+  /** The moisture it was weighed at: its wettest newest reading, or 30 % where it was never read. */
+  readonly mc: number;
+  readonly isRead: boolean;
+  readonly now: Explained<number>;
+  readonly dry: Explained<number>;
+  readonly lifting: Explained<LiftingCaution>;
+};
+
+export type WeightTrouble = DensityOfWoodError | { readonly code: 'which-wood' } | { readonly code: 'made-sheet' };
+
+/**
+ * What a piece weighs now and dried to 8 %, and whether so many people may lift it now. The volume was measured as it
+ * stands, so now is reckoned first and the water taken off it. Never read, it is reckoned at 30 %, where wood is full and
+ * no longer shrinks: heavier than anything dry, though green wood can be heavier still. A sheet is glued and pressed, and
+ * the figures of solid wood do not hold for it.
+ */
+export function workOutWeight(
+  piece: FiguredPiece,
+  species: Species | null,
+  people: number,
+): Result<PieceWeight, WeightTrouble> {
+  if (piece.form === 'sheet') return { ok: false, error: { code: 'made-sheet' } };
+  if (!species) return { ok: false, error: { code: 'which-wood' } };
+  const newest = newestReadings(piece);
+  const mc = newest ? takenAs(newest.wettest) / 10 : FIBRE_SATURATION;
+  const now = woodMass(species, threeWidthVolume(piece.size).cubicMetres.value, mc);
+  if (!now.ok) return now;
+  return ok({
+    mc,
+    isRead: newest !== null,
+    now: now.value,
+    dry: massAtMoisture(now.value.value, mc, DRY_ENOUGH),
+    lifting: liftingCaution(now.value.value, people),
+  });
+}

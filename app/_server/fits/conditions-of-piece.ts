@@ -1,0 +1,63 @@
+import type { PieceLine } from '@/app/_server/stock/load-piece';
+import type { CalendarDate } from '@/shared/calendar/calendar-date';
+import { type Nanometres, nanometres } from '@/shared/units/nanometres';
+import { flattenWhole } from '@/shared/wood/flatten-piece';
+import { judgePiece, type PieceReason } from '@/shared/wood/judge-piece';
+
+/** What stands between a piece the top fits in and the top itself. */
+export type FitCondition =
+  | PieceReason
+  /** So much thinner, flattened, than the top is to be. */
+  | { readonly code: 'too-thin'; readonly by: Nanometres; readonly left: Nanometres };
+
+/** What is asked beside the shape. */
+export type AskedBeside = {
+  /** Of the finished top. */
+  readonly thickness?: Nanometres | undefined;
+  /** The most it may read, in tenths of a per cent. */
+  readonly mostTenths?: number | undefined;
+};
+
+/** The thickness left when the usual passes have flattened it, with no warp measured. */
+export function thicknessLeft({ thicknessNm, lengthNm, widthMiddleNm }: PieceLine): Nanometres {
+  const none = nanometres(0);
+  const warp = { cup: none, bow: none, twist: none };
+  return flattenWhole({ thickness: thicknessNm, width: widthMiddleNm, length: lengthNm, warp }).value.left;
+}
+
+/** The wettest reading of the newest day it was read, in tenths of a per cent, and that day. */
+export function newestWettest({ readings }: Pick<PieceLine, 'readings'>) {
+  const takenOn = readings
+    .map((each) => each.takenOn)
+    .sort()
+    .at(-1);
+  if (takenOn === undefined) return undefined;
+  const those = readings.filter((each) => each.takenOn === takenOn);
+  return { takenOn, mcTenths: Math.max(...those.map((each) => each.mcTenths)) };
+}
+
+/**
+ * Every condition on a piece, the weightiest first: promised or held, then too thin, too wet by the moisture asked for,
+ * then what is wrong with it as it was received. Where no moisture is asked for, no reading is.
+ */
+export function conditionsOfPiece(line: PieceLine, asked: AskedBeside, today: CalendarDate): FitCondition[] {
+  const { reasons } = judgePiece(line.facts, today);
+  const stops = reasons.filter((reason) => reason.weight === 'stop');
+  const cares = reasons.filter((reason) => {
+    if (reason.code === 'wet') return false;
+    return asked.mostTenths !== undefined || (reason.code !== 'no-reading' && reason.code !== 'reading-old');
+  });
+  const left = thicknessLeft(line);
+  const { thickness, mostTenths } = asked;
+  const newest = newestWettest(line);
+  return [
+    ...stops,
+    ...(thickness !== undefined && left < thickness
+      ? [{ code: 'too-thin' as const, by: nanometres(thickness - left), left }]
+      : []),
+    ...(mostTenths !== undefined && newest && newest.mcTenths > mostTenths
+      ? [{ code: 'wet' as const, weight: 'care' as const, mcTenths: newest.mcTenths, mostTenths }]
+      : []),
+    ...cares.filter((reason) => reason.weight !== 'stop'),
+  ];
+}

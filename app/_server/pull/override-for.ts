@@ -1,0 +1,59 @@
+import type { Pen } from '@/app/_server/ledger/write-entry';
+import type { PullContainer } from '@/app/_server/pull/pull-container';
+import type { Refusal } from '@/app/_server/refusal';
+import type { ContainerLine } from '@/app/_server/stock/judgeable';
+import type { CalendarDate } from '@/shared/calendar/calendar-date';
+import { err, ok, type Result } from '@/shared/result/result';
+import { acceptOverride, type OverrideError } from '@/shared/shelf-life/accept-override';
+import type { Verdict } from '@/shared/shelf-life/types/verdict';
+
+const OVERRIDE_CODES: Record<OverrideError['code'], Refusal['code']> = {
+  'not-needed': 'changes-nothing',
+  never: 'stop-not-overridable',
+  'reason-missing': 'override-needs-reason',
+  'test-pour-missing': 'override-needs-test-pour',
+  'test-pour-failed': 'test-pour-not-passed',
+  'test-pour-too-old': 'test-pour-too-old',
+  'test-pour-without-photo-or-note': 'override-needs-test-pour',
+};
+
+/** The override a pull against a Stop stands on; undefined where the verdict needs none. */
+export async function overrideFor(
+  pen: Pen,
+  line: ContainerLine,
+  verdict: Verdict,
+  { override }: PullContainer,
+  today: CalendarDate,
+): Promise<Result<{ reason: string; inspectionId: number } | undefined, Refusal>> {
+  if (verdict.override === 'not-needed') return ok(undefined);
+  const pour = override ? await testPourOf(pen.tx, line, override.inspectionId) : null;
+  const offered = { reason: override?.reason ?? '', testPour: pour ?? undefined };
+  const accepted = acceptOverride(verdict, offered, { openedOn: line.candidate.container.opened?.on, today });
+  if (!accepted.ok) {
+    const { error } = accepted;
+    const facts: Refusal['facts'] =
+      error.code === 'test-pour-too-old' ? { since: error.since.day, because: error.since.because } : {};
+    return err({ code: OVERRIDE_CODES[error.code], field: 'override', facts });
+  }
+  return ok({ reason: accepted.value.reason, inspectionId: override?.inspectionId ?? 0 });
+}
+
+/** The named test pour, where it speaks for this container. A later one that failed takes its word back. */
+async function testPourOf(tx: Pen['tx'], line: ContainerLine, id: number) {
+  const speaks = { kind: 'test-pour', lotId: line.lotId, OR: [{ containerId: null }, { containerId: line.stockId }] };
+  const pour = await tx.inspection.findFirst({
+    where: { ...speaks, id },
+    select: { madeOn: true, passed: true, note: true, photoId: true },
+  });
+  if (!pour) return null;
+  const failedSince = await tx.inspection.findFirst({
+    where: { ...speaks, passed: false, id: { gt: id } },
+    select: { id: true },
+  });
+  return {
+    madeOn: pour.madeOn as CalendarDate,
+    passed: pour.passed && !failedSince,
+    note: pour.note,
+    photoId: pour.photoId === null ? undefined : String(pour.photoId),
+  };
+}

@@ -1,0 +1,54 @@
+import { isField } from './field-memory';
+
+/** Knows whether somebody has put anything into a field of the page. */
+export interface EditedFields {
+  /** True while a field of the page holds something else than when it was first entered, or the focused one is not empty. */
+  readonly any: () => boolean;
+  readonly stop: () => void;
+}
+
+type Holder = HTMLElement & { readonly value?: string; readonly checked?: boolean };
+
+/**
+ * Watches the fields of a document. A field counts while it is on the page, so what was booked and closed is forgotten by
+ * itself; what a hand scanner typed and was taken out again never counts.
+ */
+export function watchFields(document: Document): EditedFields {
+  const before = new Map<Holder, string>();
+  const note = (event: Event) => {
+    const { target } = event;
+    if (isHolder(target) && !before.has(target)) before.set(target, held(target));
+  };
+  // A box ticked through its label is pressed before it is entered, and then it holds the new choice already.
+  const change = (event: Event) => {
+    const { target } = event;
+    if (isChoice(target) && !before.has(target)) before.set(target, 'untouched');
+  };
+  document.addEventListener('focusin', note, true);
+  document.addEventListener('change', change, true);
+  return {
+    any: () => {
+      for (const [field] of before) if (!field.isConnected) before.delete(field);
+      const focused = document.activeElement;
+      if (isField(focused) && held(focused).trim() !== '') return true;
+      return [...before].some(([field, value]) => held(field) !== value);
+    },
+    stop: () => {
+      document.removeEventListener('focusin', note, true);
+      document.removeEventListener('change', change, true);
+    },
+  };
+}
+
+function isChoice(target: EventTarget | null): target is HTMLInputElement {
+  return target instanceof HTMLInputElement && ['checkbox', 'radio', 'file'].includes(target.type);
+}
+
+function isHolder(target: EventTarget | null): target is Holder {
+  return isField(target) || isChoice(target);
+}
+
+function held(field: Holder): string {
+  if (field instanceof HTMLInputElement && field.type !== 'file' && isChoice(field)) return String(field.checked);
+  return field.value ?? field.textContent ?? '';
+}

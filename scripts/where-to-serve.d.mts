@@ -1,0 +1,4 @@
+export function whereToServe(
+  data: string,
+  env: Readonly<Record<string, string | undefined>>,
+): { host: string; port: number };
