@@ -1,6 +1,7 @@
 import Link from 'next/link';
 import type { ComponentProps, ReactNode } from 'react';
 import styles from '@/app/_ui/keys.module.css';
+import { MeasuredBar } from '@/app/_ui/measured-bar';
 
 export type KeyVariant = 'main' | 'ghost' | 'stop';
 
@@ -44,7 +45,7 @@ export function LinkKey({ variant = 'main', href, children }: KeyLook & { href: 
   );
 }
 
-/** Holds the keys of a page at thumb height, above the navigation. The main key takes the whole width, the others share a row. */
+/** Holds the keys of a page at thumb height, above the navigation. A main key and one other share a row where both have room; more of them stand under the main key. */
 export function KeyBar({ children }: { children: ReactNode }) {
-  return <div className={styles.bar}>{children}</div>;
+  return <MeasuredBar>{children}</MeasuredBar>;
 }

@@ -31,9 +31,9 @@ export const WOOD_FORMULAS = {
   'three-width-area': formula(
     'A = L · (start + 2 · middle + end) / 4',
     'Face between three widths, the middle one halfway along, with straight edges between them.',
-    'geometry',
+    'geometry-area',
   ),
-  'plate-volume': formula('V = A · T', 'A face times one thickness.', 'geometry'),
+  'plate-volume': formula('V = A · T', 'A face times one thickness.', 'geometry-area'),
   'surface-measure': formula(
     'SM = width in × whole feet / 12, to the nearest whole',
     'Square feet of face by the hardwood rule; an exact half goes up, and in a tally up and down in turn.',

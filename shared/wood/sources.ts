@@ -74,11 +74,8 @@ export const WOOD_SOURCES = {
     'lifting equation and multipliers; coupling multiplier from memory',
     'read',
   ),
-  geometry: source(
-    'geometry',
-    'areas of trapezoids; a shallow circular arc rises with the square of its chord',
-    'common-practice',
-  ),
+  geometry: source('geometry', 'a shallow circular arc rises with the square of its chord', 'common-practice'),
+  'geometry-area': source('geometry', 'a trapezoid is its mean width times its length', 'common-practice'),
   'common-practice': source('common practice', 'no publication', 'common-practice'),
 } as const satisfies Record<string, Source>;
 

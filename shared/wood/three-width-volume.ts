@@ -24,12 +24,15 @@ export function threeWidthVolume({ length, start, middle, end, thickness }: Thre
   if ([length, start, middle, end, thickness].some((each) => each < 0)) throw new RangeError('No piece is below zero');
   const lengthMetres = length / NM_PER_METRE;
   const squareMetres = (lengthMetres * (start / NM_PER_METRE + (2 * middle) / NM_PER_METRE + end / NM_PER_METRE)) / 4;
-  const sizes = { lengthMm: length / 1e6, startMm: start / 1e6, middleMm: middle / 1e6, endMm: end / 1e6 };
   return {
-    squareMetres: explained(squareMetres, 'three-width-area', sizes),
+    squareMetres: explained(squareMetres, 'three-width-area', {
+      lengthMm: length / 1e6,
+      startMm: start / 1e6,
+      middleMm: middle / 1e6,
+      endMm: end / 1e6,
+    }),
     cubicMetres: explained((squareMetres * thickness) / NM_PER_METRE, 'plate-volume', {
       squareMetres,
-      ...sizes,
       thicknessMm: thickness / 1e6,
     }),
   };

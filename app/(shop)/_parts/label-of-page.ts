@@ -12,7 +12,7 @@ export async function titleOfLabel(params: Params, otherwise: string): Promise<s
 }
 
 /** The label in the address of a page below `folder`; a label written otherwise is sent on to the one address it has. */
-export async function labelOfPage(params: Params, folder: 'containers' | 'pieces' | 'places'): Promise<OwnLabelCode> {
+export async function labelOfPage(params: Params, folder: 'containers' | 'pieces'): Promise<OwnLabelCode> {
   const given = decodeURIComponent((await params).label);
   const read = parseOwnLabel(given);
   if (!read.ok) notFound();

@@ -4,9 +4,13 @@ import type { UnitSystem } from '@/shared/units/unit-system';
 
 export type Spot = { readonly along?: Nanometres; readonly depth?: Nanometres };
 
-const FROM_END =
-  /(?:^|[,;]|\s)\s*([\d.,'"″′ /½¼¾-]+\s*[a-z"'″′]*)\s+(?:in\s+)?from\s+(?:the\s+|an\s+|one\s+|either\s+|nearer\s+)?end/i;
-const DEEP = /([\d.,/½¼¾ ]+\s*[a-z"″]*)\s+deep\b/i;
+/** A length as it is written inside a sentence: it begins with a figure, and a comma in it stands before another. */
+const LENGTH = String.raw`((?:\d|[½¼¾])(?:[\d.'"″′ /½¼¾-]|,(?=\d))*(?:[a-z]+)?["″′]?)`;
+const FROM_END = new RegExp(
+  String.raw`(?:^|[,;\s])${LENGTH}\s+from\s+(?:the\s+|an\s+|one\s+|either\s+|nearer\s+)?end`,
+  'i',
+);
+const DEEP = new RegExp(String.raw`(?:^|[,;\s])${LENGTH}\s+deep\b`, 'i');
 const HALFWAY = /\bmid[\s-]?(?:length|way)\b|\bhalf[\s-]?way\b|\bmiddle of (?:the|its) length\b/i;
 
 /**

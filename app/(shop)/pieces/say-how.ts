@@ -80,8 +80,10 @@ const isSource = (id: string): id is WoodSourceId => id in WOOD_SOURCES;
 /** A source as a sentence, with how far it can be relied on. */
 export function saySource(id: WoodSourceId): string {
   const { publication, where, standing } = WOOD_SOURCES[id];
-  const named = standing === 'common-practice' ? where : `${publication}: ${where}`;
-  return `${named.charAt(0).toUpperCase()}${named.slice(1)}.${STANDING[standing]}`;
+  // Geometry proves itself; only a custom of the trade needs the word.
+  const isGeometry = publication === 'geometry';
+  const named = standing === 'common-practice' && !isGeometry ? where : `${publication}: ${where}`;
+  return `${named.charAt(0).toUpperCase()}${named.slice(1)}.${isGeometry ? '' : STANDING[standing]}`;
 }
 
 /** What a number was made of, in words: the formula, every input with its unit, and each source once. */

@@ -1,12 +1,12 @@
 import { type FiguredPiece, newestReadings } from '@/app/(shop)/pieces/figured-piece';
 import { ok, type Result } from '@/shared/result/result';
-import type { Explained } from '@/shared/wood/explained';
+import type { Explained, How } from '@/shared/wood/explained';
 import { type LiftingCaution, liftingCaution } from '@/shared/wood/lifting-caution';
 import { massAtMoisture } from '@/shared/wood/mass-at-moisture';
 import { takenAs } from '@/shared/wood/moisture-reading';
 import type { Species } from '@/shared/wood/species';
 import { threeWidthVolume } from '@/shared/wood/three-width-volume';
-import { type DensityOfWoodError, FIBRE_SATURATION } from '@/shared/wood/wood-density';
+import { type DensityOfWoodError, FIBRE_SATURATION, specificGravityAt, woodDensity } from '@/shared/wood/wood-density';
 import { woodMass } from '@/shared/wood/wood-mass';
 
 /** What indoor furniture is commonly dried to, per cent. Common practice. */
@@ -17,6 +17,8 @@ export type PieceWeight = {
   readonly mc: number;
   readonly isRead: boolean;
   readonly now: Explained<number>;
+  /** Every step that led to what it weighs now, the last one first. */
+  readonly steps: readonly How[];
   readonly dry: Explained<number>;
   readonly lifting: Explained<LiftingCaution>;
 };
@@ -38,12 +40,18 @@ export function workOutWeight(
   if (!species) return { ok: false, error: { code: 'which-wood' } };
   const newest = newestReadings(piece);
   const mc = newest ? takenAs(newest.wettest) / 10 : FIBRE_SATURATION;
-  const now = woodMass(species, threeWidthVolume(piece.size).cubicMetres.value, mc);
+  const gravity = specificGravityAt(species, mc);
+  if (!gravity.ok) return gravity;
+  const density = woodDensity(species, mc);
+  if (!density.ok) return density;
+  const { squareMetres, cubicMetres } = threeWidthVolume(piece.size);
+  const now = woodMass(species, cubicMetres.value, mc);
   if (!now.ok) return now;
   return ok({
     mc,
     isRead: newest !== null,
     now: now.value,
+    steps: [now.value, density.value, gravity.value, cubicMetres, squareMetres].map(({ how }) => how),
     dry: massAtMoisture(now.value.value, mc, DRY_ENOUGH),
     lifting: liftingCaution(now.value.value, people),
   });

@@ -3,6 +3,7 @@
 import Link from 'next/link';
 import { usePathname } from 'next/navigation';
 import styles from '@/app/_ui/frame/frame.module.css';
+import { useRoom } from '@/app/_ui/use-room';
 
 const MOMENTS = [
   { href: '/arrive', words: 'Arrive' },
@@ -19,15 +20,20 @@ const QUIET = [
   { href: '/settings', words: 'Settings' },
 ];
 
+/** Only along the bottom does it lie over the page. */
+const liesOver = (list: HTMLElement) =>
+  list.parentElement !== null && getComputedStyle(list.parentElement).position === 'fixed';
+
 /** The navigation. One list for both shapes of screen, so that a reader learns it once. */
 export function Places() {
   const path = usePathname();
+  const room = useRoom('--bar', liesOver);
   const under = (href: string) => path === href || path.startsWith(`${href}/`);
 
   return (
     <nav aria-label="Main" className={styles.places}>
       <p className={styles.name}>Flitchbook</p>
-      <ul className={styles.keys}>
+      <ul ref={room} className={styles.keys}>
         {MOMENTS.map(({ href, words }) => (
           <li key={href}>
             <Link href={href} aria-current={under(href) ? 'page' : undefined} className={styles.moment}>

@@ -1,5 +1,6 @@
 'use client';
 
+import { usePathname } from 'next/navigation';
 import { createContext, type ReactNode, useCallback, useContext, useEffect, useMemo, useRef, useState } from 'react';
 import styles from '@/app/_ui/notice/notice.module.css';
 
@@ -14,17 +15,23 @@ type SayNotice = (notice: Notice) => void;
 
 const PLAIN_TIME = 7_000;
 const UNDO_TIME = 20_000;
+/** A press may lead to another page by itself; its notice goes along. Later than this the reader has gone on. */
+const SAME_PRESS = 2_000;
 
 const NoticeContext = createContext<SayNotice | null>(null);
 
-/** Says one short sentence at a time, along the top where no key is covered, and to screen readers when they are free. */
+/** Says one short sentence at a time, above the keys of the page, and to screen readers when they are free. */
 export function NoticeProvider({ children }: { children: ReactNode }) {
   const [notice, setNotice] = useState<(Notice & { id: number }) | null>(null);
   const [held, setHeld] = useState(false);
   const count = useRef(0);
+  const saidAt = useRef(0);
+  const path = usePathname();
+  const lastPath = useRef(path);
 
   const say = useCallback<SayNotice>((next) => {
     count.current += 1;
+    saidAt.current = performance.now();
     setHeld(false);
     setNotice({ ...next, id: count.current });
   }, []);
@@ -35,6 +42,12 @@ export function NoticeProvider({ children }: { children: ReactNode }) {
     const timer = setTimeout(close, notice.undo ? UNDO_TIME : PLAIN_TIME);
     return () => clearTimeout(timer);
   }, [notice, held, close]);
+
+  useEffect(() => {
+    if (lastPath.current === path) return;
+    lastPath.current = path;
+    if (performance.now() - saidAt.current > SAME_PRESS) close();
+  }, [path, close]);
 
   const undo = notice?.undo;
   const hold = useMemo(

@@ -1,5 +1,5 @@
-import type { Scan } from './scan';
 import { sayCode } from './say-code';
+import type { Scan } from './scan';
 import styles from './scan-bar.module.css';
 
 /** A scan on a page on which something is being typed: it opens nothing until somebody says so. */

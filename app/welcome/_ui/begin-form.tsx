@@ -4,6 +4,7 @@ import { useRouter } from 'next/navigation';
 import { type FormEvent, useEffect, useState } from 'react';
 import type { SetUpGuess } from '@/app/_server/book/guess-set-up';
 import { useAct } from '@/app/_ui/act/use-act';
+import { useFieldErrors } from '@/app/_ui/act/use-field-errors';
 import { ChoiceChips } from '@/app/_ui/field/choice-chips';
 import { SelectField } from '@/app/_ui/field/select-field';
 import { TextField } from '@/app/_ui/field/text-field';
@@ -28,6 +29,7 @@ export function BeginForm({ guess, currencies }: BeginFormProps) {
   const [timeZone, setTimeZone] = useState('');
   const [units, setUnits] = useState<string>(guess.units);
   const [currency, setCurrency] = useState(guess.currency);
+  const errors = useFieldErrors(problem, { name, timeZone, units, currency });
   // Only the browser knows its own zone.
   useEffect(() => setTimeZone((before) => before || Intl.DateTimeFormat().resolvedOptions().timeZone || 'UTC'), []);
 
@@ -46,19 +48,19 @@ export function BeginForm({ guess, currencies }: BeginFormProps) {
         label="The workshop’s name"
         value={name}
         onChange={setName}
-        error={problem?.fields?.name}
+        error={errors.name}
         maxLength={80}
         autoComplete="organization"
         autoCapitalize="words"
       />
-      <TimeZoneField value={timeZone} onChange={setTimeZone} error={problem?.fields?.timeZone} />
+      <TimeZoneField value={timeZone} onChange={setTimeZone} error={errors.timeZone} />
       <ChoiceChips
         label="Units"
         hint="What you read and type. The other system is understood too, with its unit."
         options={UNIT_CHOICES}
         value={units}
         onChange={setUnits}
-        error={problem?.fields?.units}
+        error={errors.units}
       />
       <SelectField
         label="Currency"
@@ -66,7 +68,7 @@ export function BeginForm({ guess, currencies }: BeginFormProps) {
         options={currencies}
         value={currency}
         onChange={setCurrency}
-        error={problem?.fields?.currency}
+        error={errors.currency}
       />
       {problem ? (
         <PlainError happened={problem.what} kept={problem.kept} toDo={problem.todo}>

@@ -24,6 +24,7 @@ import { ContainerRows } from '@/app/(shop)/_parts/stock/container-rows';
 import { Hazards } from '@/app/(shop)/_parts/stock/hazards';
 import { InspectionList } from '@/app/(shop)/_parts/stock/inspection-list';
 import { Photos } from '@/app/(shop)/_parts/stock/photos';
+import { PrintLabel } from '@/app/(shop)/_parts/stock/print-label';
 import { ribbonOf } from '@/app/(shop)/_parts/stock/ribbon-of';
 import styles from '@/app/(shop)/_parts/stock/stock.module.css';
 import { VerdictToday } from '@/app/(shop)/_parts/stock/verdict-today';
@@ -111,17 +112,9 @@ export default async function ContainerPage({ params }: Props) {
                 care="Rags with oil heat themselves: lay them flat or under water. Dispose of resin and finish as the safety data sheet says."
               />
             )}
-            <div className={styles.keysRow}>
-              <LinkKey variant="ghost" href={`/labels?codes=${line.label}`}>
-                Print its label
-              </LinkKey>
-            </div>
+            <PrintLabel label={line.label}>Print its label</PrintLabel>
           </Section>
-          {page.photos.length > 0 ? (
-            <Section title="Photos">
-              <Photos photos={page.photos} of={shown} />
-            </Section>
-          ) : null}
+          <Photos photos={page.photos} of={shown} />
         </div>
       </div>
       <Section title="Inspections and test pours">

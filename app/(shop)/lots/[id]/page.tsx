@@ -85,11 +85,7 @@ export default async function LotPage({ params }: Props) {
               ]}
             />
           </Section>
-          {photos.length > 0 ? (
-            <Section title="Photos">
-              <Photos photos={photos} of={`lot ${lot.code ?? ''}`} />
-            </Section>
-          ) : null}
+          <Photos photos={photos} of={`lot ${lot.code ?? ''}`} />
         </div>
         <div>
           <Section title="Write about it">

@@ -7,7 +7,6 @@ import { placeChoices, placeTree } from '@/app/_server/places/place-tree';
 import { piecePage } from '@/app/_server/stock/piece-page';
 import { Code } from '@/app/_ui/code';
 import { Facts } from '@/app/_ui/facts';
-import { LinkKey } from '@/app/_ui/keys';
 import { Page } from '@/app/_ui/page';
 import { PieceDrawing } from '@/app/_ui/piece-drawing';
 import { Section } from '@/app/_ui/section';
@@ -20,6 +19,7 @@ import { labelOfPage, titleOfLabel } from '@/app/(shop)/_parts/label-of-page';
 import { Photos } from '@/app/(shop)/_parts/stock/photos';
 import { pieceRow } from '@/app/(shop)/_parts/stock/piece-row';
 import { DrawnHow, PieceWall } from '@/app/(shop)/_parts/stock/piece-wall';
+import { PrintLabel } from '@/app/(shop)/_parts/stock/print-label';
 import styles from '@/app/(shop)/_parts/stock/stock.module.css';
 import { GiveAct } from '@/app/(shop)/pieces/_ui/give-act';
 import { PieceVerdictToday } from '@/app/(shop)/pieces/_ui/piece-verdict-today';
@@ -123,17 +123,11 @@ export default async function PiecePage({ params }: Props) {
             <HoldAct key={hold} stockId={line.stockId} hold={hold} thing={`this ${line.form}`} states={WOOD_HOLDS} />
             <PhotoAct stockId={line.stockId} />
             {row.usedUp ? null : <DiscardAct label={line.label} what={`the ${line.form}`} />}
-            <div className={styles.keysRow}>
-              <LinkKey variant="ghost" href={`/labels?codes=${line.label}`}>
-                {line.form === 'slab' ? 'Print both its labels' : 'Print its label'}
-              </LinkKey>
-            </div>
+            <PrintLabel label={line.label}>
+              {line.form === 'slab' ? 'Print both its labels' : 'Print its label'}
+            </PrintLabel>
           </Section>
-          {page.photos.length > 0 ? (
-            <Section title="Photos">
-              <Photos photos={page.photos} of={shown} />
-            </Section>
-          ) : null}
+          <Photos photos={page.photos} of={shown} />
         </div>
       </div>
       {sisters.length > 0 ? (

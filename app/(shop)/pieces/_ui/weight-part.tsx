@@ -70,7 +70,7 @@ export function WeightPart({ piece, species, prefer }: PartProps) {
                 {
                   term: weight.value.isRead ? 'Weighs now' : `Weighs at ${weight.value.mc} %`,
                   value: mass ?? '',
-                  how: [weight.value.now.how, measure.cubicMetres.how],
+                  how: weight.value.steps,
                 },
                 {
                   term: `At ${DRY_ENOUGH} %`,
@@ -118,11 +118,15 @@ export function WeightPart({ piece, species, prefer }: PartProps) {
 
 function measureFigures(measure: BoardMeasure, piece: FiguredPiece): Figure[] {
   const cubic = measure.cubicMetres;
-  const litres = { term: 'Volume', value: `${cubic.value.toFixed(4)} m³`, how: [cubic.how, measure.squareMetres.how] };
-  if (piece.form === 'sheet') return [litres];
+  const volume = { term: 'Volume', value: `${cubic.value.toFixed(4)} m³`, how: [cubic.how, measure.squareMetres.how] };
+  if (piece.form === 'sheet') return [volume];
   return [
-    litres,
-    { term: 'Board feet, what is there', value: measure.boardFeet.value.toFixed(2), how: measure.boardFeet.how },
+    volume,
+    {
+      term: 'Board feet, what is there',
+      value: measure.boardFeet.value.toFixed(2),
+      how: [measure.boardFeet.how, cubic.how, measure.squareMetres.how],
+    },
     ...(measure.sellers
       ? [
           {

@@ -2,6 +2,7 @@
 
 import { type FormEvent, useState } from 'react';
 import { useAct } from '@/app/_ui/act/use-act';
+import { useFieldErrors } from '@/app/_ui/act/use-field-errors';
 import { ChoiceChips } from '@/app/_ui/field/choice-chips';
 import { TextField } from '@/app/_ui/field/text-field';
 import { TimeZoneField } from '@/app/_ui/field/time-zone-field';
@@ -28,6 +29,7 @@ const ORDERS = [
 export function WorkshopForm({ now }: { now: WorkshopValues }) {
   const { run, pending, problem } = useAct(changeSettingsAction);
   const [values, setValues] = useState(now);
+  const errors = useFieldErrors(problem, { ...values });
   const notice = useNotice();
   const set = (change: Partial<WorkshopValues>) => setValues((before) => ({ ...before, ...change }));
   const same = JSON.stringify({ ...values, name: values.name.trim() }) === JSON.stringify(now);
@@ -45,22 +47,18 @@ export function WorkshopForm({ now }: { now: WorkshopValues }) {
         label="The workshop’s name"
         value={values.name}
         onChange={(name) => set({ name })}
-        error={problem?.fields?.name}
+        error={errors.name}
         maxLength={80}
         autoComplete="organization"
       />
-      <TimeZoneField
-        value={values.timeZone}
-        onChange={(timeZone) => set({ timeZone })}
-        error={problem?.fields?.timeZone}
-      />
+      <TimeZoneField value={values.timeZone} onChange={(timeZone) => set({ timeZone })} error={errors.timeZone} />
       <ChoiceChips
         label="Units"
         hint="What you read and type. The other system is understood too, with its unit. What is in the book stays exact."
         options={UNIT_CHOICES}
         value={values.units}
         onChange={(units) => set({ units })}
-        error={problem?.fields?.units}
+        error={errors.units}
       />
       <ChoiceChips
         label="Dates typed in numbers"
@@ -68,7 +66,7 @@ export function WorkshopForm({ now }: { now: WorkshopValues }) {
         options={ORDERS}
         value={values.dateOrder}
         onChange={(dateOrder) => set({ dateOrder })}
-        error={problem?.fields?.dateOrder}
+        error={errors.dateOrder}
       />
       {problem ? <PlainError happened={problem.what} kept={problem.kept} toDo={problem.todo} /> : null}
       <Key type="submit" pending={pending} pendingWords="Writing into the book" disabled={same}>

@@ -2,13 +2,13 @@
 
 import { useCallback, useEffect, useState } from 'react';
 import { Key } from '@/app/_ui/keys';
-import styles from '@/app/(shop)/arrive/_ui/arrive.module.css';
-import { isTyped, keepWood, recallWood, type WoodDraft } from '@/app/(shop)/arrive/wood/_ui/wood-draft';
 import { Page } from '@/app/_ui/page';
+import styles from '@/app/(shop)/arrive/_ui/arrive.module.css';
 import { Done } from '@/app/(shop)/arrive/_ui/done';
 import type { PlaceOption } from '@/app/(shop)/arrive/_ui/place-choice';
 import type { ShopFacts } from '@/app/(shop)/arrive/_ui/shop-facts';
 import { useTopOf } from '@/app/(shop)/arrive/_ui/use-top-of';
+import { isTyped, keepWood, recallWood, type WoodDraft } from '@/app/(shop)/arrive/wood/_ui/wood-draft';
 import { WoodForm } from '@/app/(shop)/arrive/wood/_ui/wood-form';
 import type { TypedWood } from '@/app/(shop)/arrive/wood/schema';
 
@@ -85,10 +85,7 @@ export function WoodFlow({
   }, []);
 
   const { begun } = first;
-  const keep = useCallback(
-    (draft: WoodDraft) => keepWood(isTyped(draft, begun) ? draft : undefined),
-    [begun],
-  );
+  const keep = useCallback((draft: WoodDraft) => keepWood(isTyped(draft, begun) ? draft : undefined), [begun]);
 
   if (booked) {
     const { wood, labels } = booked;

@@ -1,0 +1,170 @@
+'use client';
+
+import { useRouter } from 'next/navigation';
+import { type FormEvent, useState, useTransition } from 'react';
+import { ChoiceChips } from '@/app/_ui/field/choice-chips';
+import type { Echo } from '@/app/_ui/field/field-shell';
+import { QuantityField } from '@/app/_ui/field/quantity-field';
+import { SelectField } from '@/app/_ui/field/select-field';
+import { TextField } from '@/app/_ui/field/text-field';
+import { Fold } from '@/app/_ui/fold';
+import { Key, KeyBar } from '@/app/_ui/keys';
+import styles from '@/app/(shop)/on-hand/fits/_ui/fits.module.css';
+import type { QuestionField, QuestionProblems, ShapeKind, TypedQuestion } from '@/app/(shop)/on-hand/fits/question';
+import { parseLength } from '@/shared/units/parse-length';
+import { printLength } from '@/shared/units/print-length';
+import { sayLengthError } from '@/shared/units/say-length-error';
+import type { UnitSystem } from '@/shared/units/unit-system';
+
+const SHAPES: readonly { value: ShapeKind; label: string }[] = [
+  { value: 'rectangle', label: 'Rectangle' },
+  { value: 'round', label: 'Round' },
+  { value: 'oval', label: 'Oval' },
+  { value: 'superellipse', label: 'Superellipse' },
+];
+
+interface FitFormProps {
+  first: TypedQuestion;
+  problems: QuestionProblems;
+  prefer: UnitSystem;
+  species: readonly string[];
+}
+
+/** The top that is asked for. The address keeps what is typed, so an answer can be sent on or come back to. */
+export function FitForm({ first, problems: found, prefer, species }: FitFormProps) {
+  const router = useRouter();
+  const [pending, start] = useTransition();
+  const [typed, setTyped] = useState(first);
+  const [problems, setProblems] = useState(found);
+  const set = (field: QuestionField) => (text: string) => {
+    setTyped((now) => ({ ...now, [field]: text }));
+    setProblems(({ [field]: _, ...others }) => others);
+  };
+  const round = typed.shape === 'round';
+
+  function ask(submit: FormEvent<HTMLFormElement>) {
+    submit.preventDefault();
+    const params = new URLSearchParams();
+    for (const [name, value] of new FormData(submit.currentTarget)) params.append(name, String(value));
+    start(() => router.push(`/on-hand/fits?${params}`));
+  }
+
+  const length = (field: QuestionField) => ({
+    name: field,
+    value: typed[field],
+    onChange: set(field),
+    maxLength: 40,
+    ...(problems[field] !== undefined && { error: problems[field] }),
+    read: (text: string) => echo(text, prefer, field === 'thick' ? 'thickness' : 'length'),
+  });
+  const number = (field: QuestionField) => ({
+    name: field,
+    value: typed[field],
+    onChange: set(field),
+    inputMode: 'decimal' as const,
+    maxLength: 8,
+    ...(problems[field] !== undefined && { error: problems[field] }),
+  });
+  const such = prefer === 'imperial' ? '78, 6\' 6" or 36 1/2' : '1980 or 1.98 m';
+  const usual = typed.mc.trim() === '' ? 'any moisture' : `${typed.mc.trim()} % or less`;
+
+  return (
+    <form action="/on-hand/fits" method="get" onSubmit={ask} noValidate className={styles.form}>
+      <ChoiceChips
+        name="shape"
+        label="Shape"
+        options={SHAPES}
+        value={typed.shape}
+        onChange={(shape) => setTyped((now) => ({ ...now, shape: shape as ShapeKind }))}
+      />
+      <div className={styles.pair}>
+        <QuantityField
+          {...length('l')}
+          label={round ? 'Diameter' : 'Length along the grain'}
+          placeholder={such.split(',')[0]?.split(' or')[0]}
+        />
+        {round ? null : <QuantityField {...length('w')} label="Width" />}
+        {typed.shape === 'rectangle' ? <QuantityField {...length('r')} label="Corner radius" optional /> : null}
+        {typed.shape === 'superellipse' ? (
+          <TextField {...number('n')} label="Exponent" hint="2 is an oval, 2.5 a soft rectangle, 4 squarer." />
+        ) : null}
+        <QuantityField {...length('thick')} label="Finished thickness" optional />
+      </div>
+      <Fold
+        title="How dry, which wood"
+        now={[usual, typed.species || 'any species', typed.free ? 'free only' : ''].filter(Boolean).join(', ')}
+        open={problems.mc !== undefined}
+      >
+        <div className={styles.pair}>
+          <TextField
+            {...number('mc')}
+            label="Moisture at most, %"
+            hint="By the wettest of its newest readings."
+            optional
+          />
+          <SelectField
+            name="species"
+            label="Species"
+            none="Any species"
+            options={species.map((each) => ({ value: each, label: each }))}
+            value={typed.species}
+            onChange={(next) => setTyped((now) => ({ ...now, species: next }))}
+          />
+        </div>
+        <label className={styles.tick}>
+          <input
+            type="checkbox"
+            name="free"
+            value="yes"
+            checked={typed.free}
+            onChange={(flip) => {
+              const free = flip.currentTarget.checked;
+              setTyped((now) => ({ ...now, free }));
+            }}
+          />
+          Only what is free: not promised, not held
+        </label>
+      </Fold>
+      <Fold
+        title="Allowances and grain"
+        now={`edges ${shown(typed.edge, prefer)}, ends ${shown(typed.trim, prefer)}, grain ±${typed.grain.trim() || '?'}°`}
+        open={problems.edge !== undefined || problems.trim !== undefined || problems.grain !== undefined}
+      >
+        <div className={styles.pair}>
+          <QuantityField
+            {...length('edge')}
+            label="Lost at each edge"
+            hint="Bark, sapwood you do not want, the saw line."
+          />
+          <QuantityField {...length('trim')} label="Cut off each end" hint="Where wood checks first." />
+          <TextField
+            {...number('grain')}
+            label="Grain off the length, degrees"
+            hint="How far the top may be turned on the piece, either way."
+          />
+        </div>
+      </Fold>
+      <KeyBar>
+        <Key type="submit" pending={pending} pendingWords="Looking at every piece">
+          See what fits
+        </Key>
+      </KeyBar>
+    </form>
+  );
+}
+
+function echo(text: string, prefer: UnitSystem, mode: 'length' | 'thickness'): Echo {
+  const read = parseLength(text, { prefer, mode });
+  if (!read.ok) return { ok: false, says: sayLengthError(read.error, { prefer }) };
+  const other = prefer === 'metric' ? 'imperial' : 'metric';
+  return {
+    ok: true,
+    says: `${printLength(read.value, { prefer, denominator: 64 })}, that is ${printLength(read.value, { prefer: other })}.`,
+  };
+}
+
+/** A length as it reads, or as it is typed where it does not. */
+function shown(text: string, prefer: UnitSystem): string {
+  const read = parseLength(text.trim() || '0', { prefer });
+  return read.ok ? printLength(read.value, { prefer, style: 'inches' }) : text;
+}

@@ -1,0 +1,129 @@
+import type { FitCondition } from '@/app/_server/fits/conditions-of-piece';
+import type { JudgedPiece } from '@/app/_server/fits/what-fits';
+import { onTheRule } from '@/app/(shop)/on-hand/fits/on-the-rule';
+import type { Nearly } from '@/shared/fit/nearly';
+import type { RankReason } from '@/shared/fit/rank-slabs';
+import type { Nanometres } from '@/shared/units/nanometres';
+import type { UnitSystem } from '@/shared/units/unit-system';
+import { sayPieceReason } from '@/shared/wood/say-piece-reason';
+
+type Sized = { readonly prefer: UnitSystem };
+
+/** The words that stand on a drawing: `fits, 2 1/4 in to spare`, `fits, but strapped`, `nearly: 3 1/8 in too narrow at 61 in`. */
+export function sayOnWood({ judged, conditions }: Pick<JudgedPiece, 'judged' | 'conditions'>, sized: Sized): string {
+  const { fit, spare } = judged;
+  if (fit.answer === 'no') return 'does not fit';
+  if (fit.answer === 'nearly') return sayNearly(fit.missing, sized);
+  const [first] = conditions;
+  if (first) {
+    const more = conditions.length > 1 ? ` (+ ${conditions.length - 1})` : '';
+    return `fits, but ${shortCondition(first, sized)}${more}`;
+  }
+  return spare && !isHair(spare, sized) ? `fits, ${onTheRule(spare, 'down', sized.prefer)} to spare` : 'fits, just';
+}
+
+function isHair(length: Nanometres, { prefer }: Sized): boolean {
+  return /^0 /.test(onTheRule(length, 'down', prefer));
+}
+
+/** What a nearly lacks most plainly: whichever of width and length is the smaller part of what was asked. */
+export function leastMissing({ tooNarrow, tooShort, largest }: Nearly) {
+  const narrow = tooNarrow ? tooNarrow.by / (tooNarrow.width + tooNarrow.by) : Infinity;
+  const short = tooShort ? tooShort.by / (tooShort.length + tooShort.by) : Infinity;
+  if (tooNarrow && narrow <= short) return { lacks: 'width', top: tooNarrow } as const;
+  return tooShort ? ({ lacks: 'length', top: tooShort } as const) : ({ lacks: 'both', top: largest } as const);
+}
+
+function sayNearly(missing: Nearly, { prefer }: Sized): string {
+  const least = leastMissing(missing);
+  if (least.lacks === 'both') return `nearly: ${saySize(least.top, prefer)} would fit`;
+  const by = onTheRule(least.top.by, 'up', prefer);
+  if (least.lacks === 'length') return `nearly: ${by} too short`;
+  return `nearly: ${by} too narrow at ${onTheRule(least.top.at, 'down', prefer)}`;
+}
+
+/** The tops a nearly would give: `Would give a top of 78 in × 31 1/2 in, or 66 in × 36 in.` */
+export function sayWouldGive({ tooNarrow, tooShort, largest }: Nearly, { prefer }: Sized): string {
+  const tops = [tooNarrow, tooShort, largest].flatMap((top) => (top ? [saySize(top, prefer)] : []));
+  const [last, ...before] = [...new Set(tops)].reverse();
+  return `Would give a top of ${before.length ? `${before.reverse().join(', ')} or ` : ''}${last}.`;
+}
+
+function saySize({ length, width }: { length: Nanometres; width: Nanometres }, prefer: UnitSystem): string {
+  return `${onTheRule(length, 'down', prefer)} × ${onTheRule(width, 'down', prefer)}`;
+}
+
+function shortCondition(condition: FitCondition, { prefer }: Sized): string {
+  switch (condition.code) {
+    case 'promised-elsewhere':
+      return `promised to ${condition.job}`;
+    case 'held':
+      return condition.hold === 'quarantine' ? 'in quarantine' : condition.hold === 'recalled' ? 'recalled' : 'on hold';
+    case 'too-thin':
+      return `${onTheRule(condition.by, 'up', prefer)} too thin`;
+    case 'wet':
+      return `reads ${condition.mcTenths / 10} %`;
+    case 'no-reading':
+      return 'moisture not read';
+    case 'reading-old':
+      return 'reading is old';
+    case 'checked':
+      return 'it has checks';
+    case 'gone':
+      return 'gone';
+    case 'broken':
+    case 'strapped':
+    case 'twisted':
+      return condition.code;
+    case 'live-edge-left':
+    case 'live-edge-right':
+      return 'live edge';
+  }
+}
+
+/** A condition as a sentence, and what to do about it. */
+export function sayCondition(condition: FitCondition, { prefer }: Sized): string {
+  if (condition.code === 'too-thin') {
+    const [by, left] = [onTheRule(condition.by, 'up', prefer), onTheRule(condition.left, 'down', prefer)];
+    return `Flattened it leaves ${left}: ${by} too thin.`;
+  }
+  if (condition.code === 'checked') return 'It has checks; how deep was not measured. Trim past them before you lay out.';
+  const { says, todo } = sayPieceReason(condition);
+  return todo ? `${says} ${todo}` : says;
+}
+
+/** Why a piece stands where it does, one short sentence for each reason that was asked for. */
+export function sayRank(
+  reasons: readonly RankReason[],
+  { moisture, prefer }: Sized & { readonly moisture: boolean },
+): string[] {
+  return reasons.flatMap((reason) => {
+    const { about, standing, amount } = reason;
+    switch (about) {
+      case 'fit':
+        return standing === 'for' ? [] : ['It comes after those the whole top fits in.'];
+      case 'promised':
+        return standing === 'against' ? ['It is promised or held, so it comes after what is free.'] : [];
+      case 'thickness':
+        if (standing === 'unknown') return [];
+        return [standing === 'for' ? 'It is thick enough.' : 'It is too thin, so it comes after what is thick enough.'];
+      case 'dry':
+        if (!moisture) return [];
+        if (standing === 'unknown') return ['Its moisture is not known, so it comes after what is known to be dry.'];
+        return [standing === 'for' ? 'It reads dry enough.' : 'It is too wet, so it comes after what is dry.'];
+      case 'waste':
+        return amount === undefined ? [] : [`It wastes ${sayArea(amount, prefer)} beyond the offcut kept; less goes first.`];
+      case 'price':
+        return standing === 'unknown' ? ['Its price is not in the book; a known price goes first.'] : [];
+      case 'weight':
+        return [];
+    }
+  });
+}
+
+/** Square millimetres in square feet or square metres, to one or two places. */
+function sayArea(squareMillimetres: number, prefer: UnitSystem): string {
+  return prefer === 'imperial'
+    ? `${(squareMillimetres / 92_903.04).toFixed(1)} sq ft`
+    : `${(squareMillimetres / 1e6).toFixed(2)} m²`;
+}
