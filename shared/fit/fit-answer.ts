@@ -3,7 +3,7 @@ import type { Nearly } from '@/shared/fit/nearly';
 import type { Nanometres } from '@/shared/units/nanometres';
 
 /** What a no, or the no before a nearly, rests on. */
-export type FitProof = {
+type FitProof = {
   /** A top larger by this all round would fit at no place and no angle of the window. */
   readonly tolerance: Nanometres;
   /** How many stretches of angle it took. */

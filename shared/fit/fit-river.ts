@@ -28,7 +28,7 @@ export type RiverRequest = {
 };
 
 /** Where one piece lies on its slab: its back is held `leastWood` in from the edge of the top. */
-export type RiverPiece = { readonly slab: 0 | 1; readonly part: ShapePart; readonly placement: Placement };
+type RiverPiece = { readonly slab: 0 | 1; readonly part: ShapePart; readonly placement: Placement };
 
 export type RiverAnswer =
   | {
@@ -44,13 +44,13 @@ export type RiverAnswer =
     }
   | { readonly answer: 'no'; readonly because: RiverReason };
 
-export type RiverYes = Extract<RiverAnswer, { answer: 'yes' }>;
+type RiverYes = Extract<RiverAnswer, { answer: 'yes' }>;
 
 /**
  * Why not: a piece's back fits in slab 0 or 1 nowhere (proved to the tolerance), or backs fit and no pair of banks looked
  * at leaves a river within its limits (`looked` pairs, a search on a grid and no proof).
  */
-export type RiverReason =
+type RiverReason =
   | { readonly code: 'no-room-for-a-piece'; readonly slab: 0 | 1 }
   | { readonly code: 'banks-do-not-pair'; readonly looked: number };
 

@@ -11,7 +11,7 @@ type At = { readonly x: number; readonly y: number };
 export type Margin = { readonly spare: number; readonly at: At };
 
 /** A shape may be over by as much as this, in micrometres, before it is said not to lie in the wood. */
-export const HAIRLINE = 1.5;
+const HAIRLINE = 1.5;
 
 /**
  * Whether a shape lies in the wood, judged afresh and by other means than the search: its drawn edge is held, point by

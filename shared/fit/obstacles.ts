@@ -14,7 +14,7 @@ export type Obstacles = {
   readonly bounds: ReturnType<typeof boundsOf>;
 };
 
-export type Side = {
+type Side = {
   readonly ax: number;
   readonly ay: number;
   readonly bx: number;

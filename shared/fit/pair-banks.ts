@@ -15,7 +15,7 @@ export type PairLimits = {
 };
 
 export type Paired = { readonly pieces: readonly [PlacedBack, PlacedBack]; readonly river: RiverGap };
-export type PlacedBack = Pick<Back, 'placement'> & { readonly part: Back['piece']['part'] };
+type PlacedBack = Pick<Back, 'placement'> & { readonly part: Back['piece']['part'] };
 
 const HAIR = 1;
 const KEPT = 8;

@@ -20,7 +20,7 @@ export type PlaceScore = {
 };
 
 /** What each part counts for. Common practice: first keep a usable offcut, then the figure, then the run of the grain. */
-export const SCORE_WEIGHTS = { offcut: 0.5, figure: 0.4, straight: 0.1 } as const;
+const SCORE_WEIGHTS = { offcut: 0.5, figure: 0.4, straight: 0.1 } as const;
 
 /**
  * A function that scores places of one top on one slab. The wood left over is the same wherever the top lies; what

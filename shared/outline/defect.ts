@@ -2,7 +2,7 @@ import type { Ring } from '@/shared/outline/outline';
 import type { Point } from '@/shared/outline/point';
 import type { Nanometres } from '@/shared/units/nanometres';
 
-export const DEFECT_KINDS = [
+const DEFECT_KINDS = [
   'knot',
   'check',
   'split',
@@ -17,7 +17,7 @@ export const DEFECT_KINDS = [
   'other',
 ] as const;
 
-export type DefectKind = (typeof DEFECT_KINDS)[number];
+type DefectKind = (typeof DEFECT_KINDS)[number];
 
 /** A circle or a closed line on the drawing, in micrometres. */
 export type DefectPlace =
@@ -25,7 +25,7 @@ export type DefectPlace =
   | { readonly shape: 'polygon'; readonly ring: Ring };
 
 /** Right through, or in from one face by a depth. */
-export type DefectDepth = { readonly face: 'through' } | { readonly face: 'A' | 'B'; readonly depth: Nanometres };
+type DefectDepth = { readonly face: 'through' } | { readonly face: 'A' | 'B'; readonly depth: Nanometres };
 
 export type Defect = {
   readonly kind: DefectKind;

@@ -12,7 +12,7 @@ export type Mark = { readonly pixel: Pixel; readonly place: Millimetres };
 /** ISO 216 for A3, ANSI/ASME Y14.1 for Letter (8 1/2 × 11 in); width and height in millimetres. */
 export const SHEETS = { A3: { width: 297, height: 420 }, Letter: { width: 215.9, height: 279.4 } } as const;
 
-export type Corner = 0 | 1 | 2 | 3;
+type Corner = 0 | 1 | 2 | 3;
 
 export type CornersRefusal = {
   readonly code: 'bow-tie' | 'corners-in-line' | 'corner-dented' | 'bad-size';

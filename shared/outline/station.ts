@@ -11,7 +11,7 @@ export type Station = { readonly at: Nanometres; readonly left: Nanometres; read
  * A gap with no wood in it, measured the same way: its left bank and its right bank at stations along the line. One that
  * reaches the first or last station of the slab opens there: a crotch. Any other is a hole.
  */
-export type StationGap = { readonly stations: readonly Station[] };
+type StationGap = { readonly stations: readonly Station[] };
 
 /** What was measured down a chalk line, in the order it was entered. */
 export type ChalkLine = { readonly stations: readonly Station[]; readonly gaps?: readonly StationGap[] };

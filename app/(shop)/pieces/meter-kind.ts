@@ -20,14 +20,13 @@ export function meterKindOf(meter: string): MeterKind {
 
 /**
  * The words written for a meter of that kind: its name where that says the kind already, else the kind before it. What is
- * chosen wins over what a name happens to say, so the words always read back as the kind.
+ * chosen wins over what the words said before, so they always read back as the kind.
  */
 export function meterWords(kind: MeterKind, name: string): string {
   const given = name.trim();
-  if (kind === 'unknown' || meterKindOf(given) === kind) return given;
-  const words = METER_KIND_WORDS[kind];
-  const old = METER_KINDS.map((each) => METER_KIND_WORDS[each]).find((each) => given.startsWith(each));
-  const rest = (old ? given.slice(old.length) : given).replace(/^[\s,]+/, '');
-  const joined = [words, rest].filter(Boolean).join(', ');
-  return meterKindOf(joined) === kind ? joined : words;
+  if (meterKindOf(given) === kind) return given;
+  const before = METER_KINDS.map((each) => METER_KIND_WORDS[each]).find((words) => given.startsWith(words)) ?? '';
+  const rest = given.slice(before.length).replace(/^[\s,]+/, '');
+  const kept = meterKindOf(rest) === 'unknown' ? rest : '';
+  return kind === 'unknown' ? kept : [METER_KIND_WORDS[kind], kept].filter(Boolean).join(', ');
 }

@@ -6,7 +6,7 @@ import { printOwnLabel } from '@/shared/scan-codes/print-own-label';
 
 describe('a code in a sentence', () => {
   it('is our own label as it is printed', () => {
-    const label = unwrap(mintOwnLabel('container', 123_456));
+    const label = unwrap(mintOwnLabel('container', 123_456)).code;
     expect(sayCode(label)).toBe(printOwnLabel(label));
   });
 

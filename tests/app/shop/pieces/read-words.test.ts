@@ -18,7 +18,7 @@ describe('the kind of a meter from the words written for it', () => {
   it('reads back from the words that are written for it, whatever the meter is called', () => {
     fc.assert(
       fc.property(
-        fc.constantFrom(...METER_KINDS.filter((kind) => kind !== 'unknown')),
+        fc.constantFrom(...METER_KINDS),
         fc.oneof(fc.string({ maxLength: 30 }), fc.constantFrom('Pin meter, old', 'pinless X', 'oven', 'The blue one')),
         (kind, name) => {
           expect(meterKindOf(meterWords(kind, name))).toBe(kind);
@@ -30,6 +30,8 @@ describe('the kind of a meter from the words written for it', () => {
     expect(meterWords('pin', 'The blue one')).toBe('Pin meter, The blue one');
     expect(meterWords('pinless', 'Pin meter, The blue one')).toBe('Pinless meter, The blue one');
     expect(meterWords('pin', 'Pin meter, insulated pins')).toBe('Pin meter, insulated pins');
+    expect(meterWords('pinless', 'Pin meter, insulated pins')).toBe('Pinless meter');
+    expect(meterWords('unknown', 'Pin meter, The blue one')).toBe('The blue one');
   });
 });
 
