@@ -3,11 +3,17 @@ import type { CalendarDate } from '@/shared/calendar/calendar-date';
 import { sayDate } from '@/shared/calendar/say-date';
 import { LIMIT_NAMES } from '@/shared/shelf-life/say-limit';
 import type { Contradiction, Reason } from '@/shared/shelf-life/types/reason';
+import { printTemperatureRange } from '@/shared/units/print-temperature-range';
+import type { UnitSystem } from '@/shared/units/unit-system';
 
-/** What the sentences need to know: today, to leave its year out, and how an amount of this stock is said. */
+/**
+ * What the sentences need to know: today, to leave its year out, how an amount of this stock is said, and the units
+ * temperatures are read in (metric unless told).
+ */
 export type SayContext = {
   readonly today?: CalendarDate;
   readonly sayAmount?: (amount: number) => string;
+  readonly prefer?: UnitSystem;
 };
 
 const HOLDS = { recalled: 'recalled', quarantine: 'in quarantine', 'on-hold': 'on hold' } as const;
@@ -21,7 +27,7 @@ const CONTRADICTIONS: Record<Contradiction, string> = {
 };
 
 /** A reason in one short plain sentence: `Opened life ends 7 days before the day of use.` What to do is `whatToDo`. */
-export function sayReason(reason: Reason, { today, sayAmount = String }: SayContext = {}): string {
+export function sayReason(reason: Reason, { today, sayAmount = String, prefer = 'metric' }: SayContext = {}): string {
   switch (reason.code) {
     case 'recalled':
     case 'quarantine':
@@ -81,7 +87,7 @@ export function sayReason(reason: Reason, { today, sayAmount = String }: SayCont
       return 'It has been frozen.';
     case 'stored-out-of-range':
       return reason.storage
-        ? `It stood outside its stated ${celsius(reason.storage.leastC)} to ${celsius(reason.storage.mostC)} °C.`
+        ? `It stood outside its stated ${printTemperatureRange(reason.storage.leastC, reason.storage.mostC, { prefer })}.`
         : 'It stood outside its stated temperatures.';
     case 'inspection-does-not-extend':
       return `A passed inspection does not extend this: ${LIMIT_NAMES[reason.limit.basis].toLowerCase()} stands.`;
@@ -105,8 +111,4 @@ function sayPairing({ because, own, pairedWith }: Extract<Reason, { code: 'wrong
 
 function days(n: number): string {
   return `${n} day${n === 1 ? '' : 's'}`;
-}
-
-function celsius(degrees: number): string {
-  return String(degrees).replace('-', '−');
 }

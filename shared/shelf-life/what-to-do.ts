@@ -1,11 +1,12 @@
+import { type AdviceContext, adviceOnCondition } from '@/shared/shelf-life/advice-on-condition';
 import type { Reason } from '@/shared/shelf-life/types/reason';
 
 /**
  * What to do about a reason, in one or two short sentences; undefined where there is nothing to do but know it. Advice on
- * material in the tin (crystals, haze, settling, darkening, thawing) is as makers' technical bulletins give it in general;
- * the data sheet of the material outranks it.
+ * material in the tin (crystals, haze, settling, darkening, thawing) is that of its kind, `adviceOnCondition`; the data
+ * sheet of the material outranks it.
  */
-export function whatToDo(reason: Reason): string | undefined {
+export function whatToDo(reason: Reason, context: AdviceContext): string | undefined {
   switch (reason.code) {
     case 'recalled':
       return 'Do not use it. Set it apart and follow the recall.';
@@ -46,17 +47,13 @@ export function whatToDo(reason: Reason): string | undefined {
     case 'date-unconfirmed':
       return 'Read the date on the container and confirm it.';
     case 'crystals':
-      return 'Warm it to 50 to 60 °C with the lid loose, well away from flame, stir until every crystal is gone, and let it cool before mixing. Undissolved crystals leave soft spots.';
     case 'haze':
-      return 'Warm it gently until it is clear, stir, and let it cool. If the haze stays, pour a small test.';
     case 'settled':
-      return 'Stir each part to the bottom before you measure, unless the container is used whole.';
     case 'darkened':
-      return 'It may cure but shift the colour. Compare a small test where colour shows.';
     case 'frozen-thaw':
-      return 'Let it thaw slowly at room temperature, stir it through, and pour a small test.';
+      return adviceOnCondition(reason.code, context);
     case 'stored-out-of-range':
-      return 'Its dates assume stated storage. Look for crystals, lumps or thickening, and pour a small test.';
+      return 'Its dates assume stated storage. Look for crystals, lumps or thickening, and try a little of it first.';
     case 'inspection-does-not-extend':
       return undefined;
     case 'house-default':

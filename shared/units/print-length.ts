@@ -9,8 +9,8 @@ export type LengthPrinting = {
   readonly prefer: UnitSystem;
   /** The finest fraction of an inch to show; 16 unless told. */
   readonly denominator?: 16 | 32 | 64;
-  /** `feet` (unless told) shows `5' 6 1/2"`, `inches` shows `66 1/2 in`. */
-  readonly style?: 'feet' | 'inches';
+  /** `feet` (unless told) shows `5' 6 1/2"`, `inches` shows `66 1/2 in`, `inch-marks` shows `66 1/2"`. */
+  readonly style?: 'feet' | 'inches' | 'inch-marks';
 };
 
 const INCH = 25_400_000n;
@@ -34,8 +34,9 @@ export function printLength(length: Nanometres, { prefer, denominator = 16, styl
   return `${exact ? '' : '≈ '}${signed < 0n ? '−' : ''}${shown}`;
 }
 
-function inInches(steps: bigint, under: bigint, style: 'feet' | 'inches'): string {
+function inInches(steps: bigint, under: bigint, style: 'feet' | 'inches' | 'inch-marks'): string {
   if (style === 'inches') return `${fractionText(steps, under)} in`;
+  if (style === 'inch-marks') return `${fractionText(steps, under)}"`;
   const inAFoot = 12n * under;
   const feet = steps / inAFoot;
   const inches = steps % inAFoot;

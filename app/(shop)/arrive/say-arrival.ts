@@ -1,14 +1,18 @@
 import type { CalendarDate } from '@/shared/calendar/calendar-date';
 import { sayDate } from '@/shared/calendar/say-date';
+import type { AdviceContext } from '@/shared/shelf-life/advice-on-condition';
 import { sayReason } from '@/shared/shelf-life/say-reason';
 import type { Reason } from '@/shared/shelf-life/types/reason';
 import type { Verdict } from '@/shared/shelf-life/types/verdict';
 import { whatToDo } from '@/shared/shelf-life/what-to-do';
 
+/** What is said at the door depends on the day, the kind of material and the units of the book. */
+export type DoorContext = AdviceContext & { readonly today: CalendarDate };
+
 const days = (count: number) => `${count} ${count === 1 ? 'day' : 'days'}`;
 
 /** A verdict at the door in one or two lines: nothing is needed yet, so it speaks of today and not of a day of use. */
-export function sayArrival(verdict: Verdict, today: CalendarDate): readonly [string] | readonly [string, string] {
+export function sayArrival(verdict: Verdict, { today, prefer }: DoorContext): readonly [string] | readonly [string, string] {
   const worst = verdict.reasons[0];
   const { governing } = verdict;
   const good = governing && `Good to ${sayDate(governing.lastGoodDay, { today })}.`;
@@ -27,20 +31,20 @@ export function sayArrival(verdict: Verdict, today: CalendarDate): readonly [str
   }
   if (worst.code === 'date-unconfirmed' && good)
     return [good, 'That is how the label was read; look at it and confirm.'];
-  const said = sayReason(worst, { today });
+  const said = sayReason(worst, { today, prefer });
   return good ? [said, good] : [said];
 }
 
 /** The reasons beside the headline one, each with what to do. The dates' own reasons are in the headline already. */
-export function arrivalReasons(verdict: Verdict, today: CalendarDate) {
+export function arrivalReasons(verdict: Verdict, context: DoorContext) {
   return verdict.reasons.map((reason, nr) => ({
     id: `${nr}-${reason.code}`,
     word: reason.weight === 'note' ? ('use' as const) : reason.weight,
-    sentence: sayAtTheDoor(reason, today),
-    toDo: reason.code === 'past-limit' ? 'Send it back, or keep it in quarantine until a test pour.' : whatToDo(reason),
+    sentence: sayAtTheDoor(reason, context),
+    toDo: reason.code === 'past-limit' ? 'Send it back, or keep it in quarantine until a test pour.' : whatToDo(reason, context),
   }));
 }
 
-function sayAtTheDoor(reason: Reason, today: CalendarDate): string {
-  return sayReason(reason, { today }).replace(/ the day of use\b/, ' today');
+function sayAtTheDoor(reason: Reason, { today, prefer }: DoorContext): string {
+  return sayReason(reason, { today, prefer }).replace(/ the day of use\b/, ' today');
 }

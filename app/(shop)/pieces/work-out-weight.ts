@@ -1,4 +1,5 @@
 import { type FiguredPiece, newestReadings } from '@/app/(shop)/pieces/figured-piece';
+import type { CalendarDate } from '@/shared/calendar/calendar-date';
 import { ok, type Result } from '@/shared/result/result';
 import type { Explained, How } from '@/shared/wood/explained';
 import { type LiftingCaution, liftingCaution } from '@/shared/wood/lifting-caution';
@@ -15,7 +16,8 @@ export const DRY_ENOUGH = 8;
 export type PieceWeight = {
   /** The moisture it was weighed at: its wettest newest reading, or 30 % where it was never read. */
   readonly mc: number;
-  readonly isRead: boolean;
+  /** The day of that reading; null where it was never read. */
+  readonly readOn: CalendarDate | null;
   readonly now: Explained<number>;
   /** Every step that led to what it weighs now, the last one first. */
   readonly steps: readonly How[];
@@ -26,7 +28,7 @@ export type PieceWeight = {
 export type WeightTrouble = DensityOfWoodError | { readonly code: 'which-wood' } | { readonly code: 'made-sheet' };
 
 /**
- * What a piece weighs now and dried to 8 %, and whether so many people may lift it now. The volume was measured as it
+ * What a piece weighs now and dried to 8 %, and whether so many people may lift it. Now is as it was last read. The volume was measured as it
  * stands, so now is reckoned first and the water taken off it. Never read, it is reckoned at 30 %, where wood is full and
  * no longer shrinks: heavier than anything dry, though green wood can be heavier still. A sheet is glued and pressed, and
  * the figures of solid wood do not hold for it.
@@ -49,7 +51,7 @@ export function workOutWeight(
   if (!now.ok) return now;
   return ok({
     mc,
-    isRead: newest !== null,
+    readOn: newest?.on ?? null,
     now: now.value,
     steps: [now.value, density.value, gravity.value, cubicMetres, squareMetres].map(({ how }) => how),
     dry: massAtMoisture(now.value.value, mc, DRY_ENOUGH),

@@ -35,7 +35,7 @@ export default async function WatchPage({ searchParams }: { searchParams: Promis
   const { all } = await searchParams;
   const { book, head } = await bookForPage();
   const watch = await readWatch(book, head);
-  const { today } = head;
+  const { today, units: prefer } = head;
   const shown = <T,>(list: string, rows: readonly T[]) => rows.slice(0, all === list ? MOST : FEW);
   const onRule = [...watch.lists.expired.groups, ...watch.lists.expiring.groups];
   // Both sides of today have their share, the nearest to it: many long past must not hide what is to be used first.
@@ -65,7 +65,7 @@ export default async function WatchPage({ searchParams }: { searchParams: Promis
         shown={rows.length}
         groups={groups.length}
       >
-        <WatchRows label={title} rows={rows.map((one: Watched) => watchRow(list, one, today))} />
+        <WatchRows label={title} rows={rows.map((one: Watched) => watchRow(list, one, { today, prefer }))} />
       </WatchSection>
     );
   };

@@ -13,6 +13,7 @@ import { sayLimit } from '@/shared/shelf-life/say-limit';
 import { sayReason } from '@/shared/shelf-life/say-reason';
 import type { Reason } from '@/shared/shelf-life/types/reason';
 import { whatToDo } from '@/shared/shelf-life/what-to-do';
+import type { UnitSystem } from '@/shared/units/unit-system';
 import { judgePiece } from '@/shared/wood/judge-piece';
 import { sayPieceReason } from '@/shared/wood/say-piece-reason';
 
@@ -63,10 +64,14 @@ export function ribbonRow(watched: Watched, today: CalendarDate): RibbonRow {
 }
 
 /** A container or a lot in one of the other lists. */
-export function watchRow(list: WatchList, watched: Watched, today: CalendarDate): WatchRow {
+export function watchRow(
+  list: WatchList,
+  watched: Watched,
+  { today, prefer }: { today: CalendarDate; prefer: UnitSystem },
+): WatchRow {
   const { line, verdict, openedDays = 0 } = watched;
   const reason = reasonOf(list, verdict.reasons);
-  const toDo = reason && whatToDo(reason);
+  const toDo = reason && whatToDo(reason, { materialKind: line.kind, prefer });
   const common = {
     id: `${line.stockId}`,
     href: list === 'unconfirmed' ? `/lots/${line.lotId}` : hrefOf(watched),
@@ -82,7 +87,7 @@ export function watchRow(list: WatchList, watched: Watched, today: CalendarDate)
       toDo: 'Look into it. Weigh what is left, or write it off.',
     };
   }
-  return { ...common, says: reason && HOLDS[reason.code], why: reason ? sayReason(reason, { today }) : '', toDo };
+  return { ...common, says: reason && HOLDS[reason.code], why: reason ? sayReason(reason, { today, prefer }) : '', toDo };
 }
 
 /** The reason that put it into the list: not always the worst, since it may also be past its day. */

@@ -38,15 +38,13 @@ export function newestWettest({ readings }: Pick<PieceLine, 'readings'>) {
 
 /**
  * Every condition on a piece, the weightiest first: promised or held, then too thin, too wet by the moisture asked for,
- * then what is wrong with it as it was received. Where no moisture is asked for, no reading is.
+ * what was wrong with it as it was received, and no reading or an old one. Where no moisture is asked for, no reading is.
  */
 export function conditionsOfPiece(line: PieceLine, asked: AskedBeside, today: CalendarDate): FitCondition[] {
   const { reasons } = judgePiece(line.facts, today);
   const stops = reasons.filter((reason) => reason.weight === 'stop');
-  const cares = reasons.filter((reason) => {
-    if (reason.code === 'wet') return false;
-    return asked.mostTenths !== undefined || (reason.code !== 'no-reading' && reason.code !== 'reading-old');
-  });
+  const cares = reasons.filter((reason) => reason.weight === 'care' && reason.code !== 'wet');
+  const isOfReading = (reason: PieceReason) => reason.code === 'no-reading' || reason.code === 'reading-old';
   const left = thicknessLeft(line);
   const { thickness, mostTenths } = asked;
   const newest = newestWettest(line);
@@ -58,6 +56,7 @@ export function conditionsOfPiece(line: PieceLine, asked: AskedBeside, today: Ca
     ...(mostTenths !== undefined && newest && newest.mcTenths > mostTenths
       ? [{ code: 'wet' as const, weight: 'care' as const, mcTenths: newest.mcTenths, mostTenths }]
       : []),
-    ...cares.filter((reason) => reason.weight !== 'stop'),
+    ...cares.filter((reason) => !isOfReading(reason)),
+    ...(mostTenths === undefined ? [] : cares.filter(isOfReading)),
   ];
 }

@@ -126,7 +126,8 @@ function factsOf(piece: Omit<JudgedPiece, 'reasons'>, ask: FitAsk, currency: str
   const { line, judged, newest } = piece;
   const { wasteArea, offcutArea, offcut = 0 } = judged;
   const cost = line.cost?.currency === currency ? line.cost.minor : undefined;
-  const dryInDays = ask.mostTenths === undefined || !newest ? undefined : newest.mcTenths > ask.mostTenths ? Infinity : 0;
+  const dryInDays =
+    ask.mostTenths === undefined || !newest ? undefined : newest.mcTenths > ask.mostTenths ? Infinity : 0;
   return {
     id: line.label,
     answer: judged.fit.answer,

@@ -11,9 +11,8 @@ import type { OwnLabelCode } from '@/shared/scan-codes/own-label';
 import { parseOwnLabel } from '@/shared/scan-codes/parse-own-label';
 import { printOwnLabel } from '@/shared/scan-codes/print-own-label';
 import type { LabelDate } from '@/shared/shelf-life/types/label-date';
-import { nanometres } from '@/shared/units/nanometres';
-import { printLength } from '@/shared/units/print-length';
 import { printQuantity } from '@/shared/units/print-quantity';
+import { sayPieceSize } from '@/shared/wood/say-piece-size';
 
 /** What stands on the labels with these codes, in the order asked; refuses the first one the book never gave. */
 export async function labelContentFor(codes: string[]): Promise<Result<LabelContent[], Refusal>> {
@@ -55,8 +54,6 @@ export async function labelContentFor(codes: string[]): Promise<Result<LabelCont
   }
   for (const row of pieces) {
     const line = pieceLine(row);
-    const widest = nanometres(Math.max(line.widthStartNm, line.widthMiddleNm, line.widthEndNm));
-    const size = [line.lengthNm, widest, line.thicknessNm].map((nm) => printLength(nm, { prefer })).join(' × ');
     const flitch = line.flitch
       ? `flitch ${line.flitch}${line.flitchNumber === null ? '' : `, ${line.flitchNumber}`}`
       : '';
@@ -64,7 +61,12 @@ export async function labelContentFor(codes: string[]): Promise<Result<LabelCont
       code: printOwnLabel(line.label),
       kind: line.form,
       title: `${line.species} ${line.form}`,
-      lines: [size, flitch, `in ${sayDate(line.receivedOn)}`].filter(Boolean),
+      lines: [
+        line.facts.flags.includes('strapped') ? 'STRAPPED' : '',
+        sayPieceSize(line, { prefer }),
+        flitch,
+        `in ${sayDate(line.receivedOn)}`,
+      ].filter(Boolean),
     });
   }
   for (const place of places) {

@@ -105,6 +105,10 @@ describe('sayReason', () => {
     expect(reasons(input({ policy: { storage }, container: { conditions: ['stored-out-of-range'] } }))).toEqual([
       'It stood outside its stated −18 to 27 °C.',
     ]);
+    const [stood] = judge(input({ policy: { storage }, container: { conditions: ['stored-out-of-range'] } })).reasons;
+    expect(stood && sayReason(stood, { ...context, prefer: 'imperial' })).toBe(
+      'It stood outside its stated 0 to 81 °F.',
+    );
   });
 
   const everything: JudgeInput[] = [
@@ -144,7 +148,7 @@ describe('sayReason', () => {
       expect(said).toMatch(/^[A-Z0-9].*\.$/);
       expect(said.length).toBeLessThanOrEqual(100);
       expect(said).not.toMatch(/undefined|NaN|\[object/);
-      const todo = whatToDo(reason);
+      const todo = whatToDo(reason, { materialKind: 'resin-a', prefer: 'metric' });
       if (reason.code === 'inspection-does-not-extend') expect(todo).toBeUndefined();
       else expect(todo).toMatch(/^[A-Z].*\.$/);
     }

@@ -31,7 +31,7 @@ export function containerRow(
   { today, prefer }: { today: CalendarDate; prefer: UnitSystem },
 ): ContainerRow {
   const verdict = judge({ ...line.candidate, purpose: 'client', dayOfUse: today, today });
-  const standing = sayStanding(verdict, today);
+  const standing = sayStanding(verdict, { today, prefer });
   return {
     stockId: line.stockId,
     label: line.label,

@@ -15,7 +15,7 @@ export type PieceRow = {
   label: string;
   /** "Walnut slab" */
   title: string;
-  /** "2 600 × 850 × 54 mm" */
+  /** "2,600 mm long, 800 to 850 mm wide, 54 mm thick" */
   size: string;
   onWood: string;
   /** The drawing in words. */

@@ -1,9 +1,8 @@
 import type { PieceLine } from '@/app/_server/stock/load-piece';
 import type { PieceMark } from '@/app/_ui/piece/piece-mark';
 import type { RoughShape } from '@/app/_ui/piece/piece-outline';
-import type { Nanometres } from '@/shared/units/nanometres';
-import { printLength } from '@/shared/units/print-length';
 import type { UnitSystem } from '@/shared/units/unit-system';
+import { sayPieceFace, sayPieceSize } from '@/shared/wood/say-piece-size';
 
 const NM_PER_MM = 1_000_000;
 
@@ -12,20 +11,19 @@ type Measured = Pick<
   'form' | 'species' | 'lengthNm' | 'widthStartNm' | 'widthMiddleNm' | 'widthEndNm' | 'thicknessNm' | 'facts'
 >;
 
-/** A piece in words and as a shape: "Walnut slab", "2 600 mm long, 850 mm wide, 54 mm thick". The width is that at the middle. */
+/** A piece in words and as a shape: "Walnut slab", "2,600 mm long, 800 to 850 mm wide, 54 mm thick". */
 export function sayPiece(
   piece: Measured,
   prefer: UnitSystem,
 ): { title: string; size: string; onWood: string; drawn: string; shape: RoughShape } {
-  const say = (length: Nanometres) => printLength(length, { prefer, style: 'inches' });
-  const size = `${say(piece.lengthNm)} long, ${say(piece.widthMiddleNm)} wide, ${say(piece.thicknessNm)} thick`;
+  const size = sayPieceSize(piece, { prefer });
   const flags = piece.facts.flags;
   const seen = flags.filter((flag) => !flag.startsWith('live-edge'));
   const title = `${piece.species} ${piece.form}`;
   return {
     title,
     size,
-    onWood: `${say(piece.lengthNm)} × ${say(piece.widthMiddleNm)}`,
+    onWood: sayPieceFace(piece, { prefer }),
     drawn: `${title}, ${size}${seen.length ? `, ${seen.join(', ')}` : ''}`,
     shape: {
       lengthMm: Number(piece.lengthNm) / NM_PER_MM,

@@ -3,14 +3,18 @@ import { sayDate } from '@/shared/calendar/say-date';
 import { sayReason } from '@/shared/shelf-life/say-reason';
 import type { ReasonCode } from '@/shared/shelf-life/types/reason';
 import type { Verdict } from '@/shared/shelf-life/types/verdict';
+import type { UnitSystem } from '@/shared/units/unit-system';
 
 /** These say nothing more than the limit beside them does. */
 const TOLD_BY_LIMIT: readonly ReasonCode[] = ['past-limit', 'limit-near', 'house-default', 'date-unknown', 'empty'];
 
 /** How a container stands today, short enough for a list: `Good to 12 Dec`, and the worst reason where that is another. */
-export function sayStanding({ governing, reasons }: Verdict, today: CalendarDate): { limit: string; because?: string } {
+export function sayStanding(
+  { governing, reasons }: Verdict,
+  { today, prefer }: { readonly today: CalendarDate; readonly prefer: UnitSystem },
+): { limit: string; because?: string } {
   const worst = reasons.find((reason) => reason.weight !== 'note');
-  const because = worst && !TOLD_BY_LIMIT.includes(worst.code) ? sayReason(worst, { today }) : undefined;
+  const because = worst && !TOLD_BY_LIMIT.includes(worst.code) ? sayReason(worst, { today, prefer }) : undefined;
   if (governing) {
     const day = sayDate(governing.lastGoodDay, { today });
     return { limit: governing.lastGoodDay < today ? `Was good to ${day}` : `Good to ${day}`, because };

@@ -14,7 +14,7 @@ import type { UnitSystem } from '@/shared/units/unit-system';
 export interface VerdictTodayProps {
   verdict: Verdict;
   usedUp: boolean;
-  line: Pick<ContainerLine, 'unit'>;
+  line: Pick<ContainerLine, 'unit' | 'kind'>;
   today: CalendarDate;
   prefer: UnitSystem;
 }
@@ -22,7 +22,7 @@ export interface VerdictTodayProps {
 /** How a container stands for a client's job today, with every reason and what to do about it. Pull judges it for another day. */
 export function VerdictToday({ verdict, usedUp, line, today, prefer }: VerdictTodayProps) {
   if (usedUp) return <p className={styles.gone}>Nothing is left of it. The history says where it went.</p>;
-  const { limit, because } = sayStanding(verdict, today);
+  const { limit, because } = sayStanding(verdict, { today, prefer });
   const sayAmount = (amount: number) => printQuantity(amountOf(line.unit, amount), line.unit, { prefer });
   return (
     <>
@@ -33,8 +33,8 @@ export function VerdictToday({ verdict, usedUp, line, today, prefer }: VerdictTo
           reasons={verdict.reasons.map((reason, index) => ({
             id: `${reason.code} ${index}`,
             word: reason.weight === 'note' ? 'use' : reason.weight,
-            sentence: sayReason(reason, { today, sayAmount }),
-            toDo: whatToDo(reason),
+            sentence: sayReason(reason, { today, prefer, sayAmount }),
+            toDo: whatToDo(reason, { materialKind: line.kind, prefer }),
           }))}
         />
       ) : null}

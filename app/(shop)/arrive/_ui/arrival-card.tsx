@@ -56,6 +56,7 @@ export function ArrivalCard({
 }) {
   const { product } = card;
   const verdict = useMemo(() => judgeCard(card, shop), [card, shop]);
+  const about = { today: shop.today, materialKind: product.kind, prefer: shop.prefer };
   const { run, pending, problem } = useAct(bookArrival, { keepAs: 'arrive' });
   const errors = useFieldErrors(problem, { ...card, ...card.dates, opened: card.openedOn });
   const newPlace = useNewPlace(card.newPlace, 'shelf');
@@ -96,7 +97,7 @@ export function ArrivalCard({
 
   return (
     <form ref={form} onSubmit={book} noValidate style={{ display: 'contents' }}>
-      <ArrivalVerdict verdict={verdict} today={shop.today} />
+      <ArrivalVerdict verdict={verdict} about={about} />
       <div className={styles.columns}>
         <div>
           <Section title="From the label">
@@ -118,7 +119,7 @@ export function ArrivalCard({
             {product.policy.kind !== 'keeps' && !hasDate(card) && !known ? (
               <p className={styles.note}>It may come in without a date, and then it waits for an inspection.</p>
             ) : null}
-            <ArrivalReasons verdict={verdict} today={shop.today} openedOn={openingOn(card, shop)?.on} />
+            <ArrivalReasons verdict={verdict} about={about} openedOn={openingOn(card, shop)?.on} />
           </Section>
         </div>
         <div>
@@ -197,15 +198,17 @@ export function ArrivalCard({
         </div>
       </div>
       {problem ? <PlainError happened={problem.what} kept={problem.kept} toDo={problem.todo} /> : null}
+      <div className={styles.leave}>
+        <Key variant="ghost" onClick={onLeave}>
+          Leave this card
+        </Key>
+      </div>
       <KeyBar>
         <Key type="submit" pending={pending || newPlace.pending} pendingWords="Writing into the book…">
           {sayInto(card, sayWhere(card, places))}
         </Key>
         <Key variant="ghost" onClick={onScanMore}>
-          {isScanning ? 'Close the scanner' : 'Scan more of it'}
-        </Key>
-        <Key variant="ghost" onClick={onLeave}>
-          Leave it
+          {isScanning ? 'Close scanner' : 'Scan more'}
         </Key>
       </KeyBar>
     </form>

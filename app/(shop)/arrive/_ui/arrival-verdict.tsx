@@ -3,7 +3,7 @@
 import { ShelfRibbon } from '@/app/_ui/rule/shelf-ribbon';
 import { ReasonList } from '@/app/_ui/verdict/reason-list';
 import { VerdictPanel } from '@/app/_ui/verdict/verdict-panel';
-import { arrivalReasons, sayArrival } from '@/app/(shop)/arrive/say-arrival';
+import { arrivalReasons, type DoorContext, sayArrival } from '@/app/(shop)/arrive/say-arrival';
 import { addDays } from '@/shared/calendar/add-days';
 import { type CalendarDate, LAST_DAY } from '@/shared/calendar/calendar-date';
 import { daysBetween } from '@/shared/calendar/days-between';
@@ -11,11 +11,11 @@ import { sayLimit } from '@/shared/shelf-life/say-limit';
 import type { Verdict } from '@/shared/shelf-life/types/verdict';
 
 /** How it arrives: said at once, above everything there is to fill in. */
-export function ArrivalVerdict({ verdict, today }: { verdict: Verdict; today: CalendarDate }) {
-  const reasons = arrivalReasons(verdict, today);
+export function ArrivalVerdict({ verdict, about }: { verdict: Verdict; about: DoorContext }) {
+  const reasons = arrivalReasons(verdict, about);
   const [first] = verdict.reasons;
   return (
-    <VerdictPanel key={verdict.word} word={verdict.word} headline={sayArrival(verdict, today)} size="small">
+    <VerdictPanel key={verdict.word} word={verdict.word} headline={sayArrival(verdict, about)} size="small">
       {first && reasons[0]?.toDo && first.code !== 'date-unconfirmed' ? <p>{reasons[0].toDo}</p> : null}
     </VerdictPanel>
   );
@@ -24,14 +24,15 @@ export function ArrivalVerdict({ verdict, today }: { verdict: Verdict; today: Ca
 /** The rest of the answer: the other reasons, and its shelf life on the rule. */
 export function ArrivalReasons({
   verdict,
-  today,
+  about,
   openedOn,
 }: {
   verdict: Verdict;
-  today: CalendarDate;
+  about: DoorContext;
   openedOn?: CalendarDate;
 }) {
-  const others = arrivalReasons(verdict, today).slice(1);
+  const { today } = about;
+  const others = arrivalReasons(verdict, about).slice(1);
   const limits = verdict.limits
     .filter((limit) => limit.effective)
     .map((limit) => ({

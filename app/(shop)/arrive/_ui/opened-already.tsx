@@ -44,7 +44,7 @@ export function OpenedAlready({
         label={many ? 'Are they still sealed?' : 'Is it still sealed?'}
         options={[
           { value: 'sealed', label: 'Still sealed' },
-          { value: 'opened', label: 'Opened or part-used' },
+          { value: 'opened', label: 'No, opened' },
         ]}
         value={card.isOpened ? 'opened' : 'sealed'}
         onChange={(value) =>

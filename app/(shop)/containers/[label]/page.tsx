@@ -89,7 +89,12 @@ export default async function ContainerPage({ params }: Props) {
               densityGramsPerLitre={page.densityGramsPerLitre}
             />
             <MoveAct label={line.label} places={places} here={line.placeLabel} hereWords={line.place} />
-            <ConditionAct label={line.label} seen={container.conditions} freezingRuins={policy.freezingRuins} />
+            <ConditionAct
+              label={line.label}
+              seen={container.conditions}
+              freezingRuins={policy.freezingRuins}
+              about={{ materialKind: line.kind, prefer }}
+            />
             <HoldAct
               key={container.hold}
               stockId={line.stockId}

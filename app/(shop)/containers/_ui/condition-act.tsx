@@ -8,6 +8,7 @@ import styles from '@/app/(shop)/_parts/acts/acts.module.css';
 import { WhyField } from '@/app/(shop)/_parts/acts/why-field';
 import { CONDITION_WORDS } from '@/app/(shop)/_parts/condition-words';
 import { conditionAction } from '@/app/(shop)/containers/actions';
+import type { AdviceContext } from '@/shared/shelf-life/advice-on-condition';
 import { CONDITIONS, type Condition } from '@/shared/shelf-life/types/container-facts';
 import { whatToDo } from '@/shared/shelf-life/what-to-do';
 
@@ -18,15 +19,18 @@ export function ConditionAct({
   label,
   seen,
   freezingRuins,
+  about,
 }: {
   label: string;
   seen: readonly Condition[];
   freezingRuins: boolean;
+  /** What the advice depends on. */
+  about: AdviceContext;
 }) {
   const [conditions, setConditions] = useState<Condition[]>([...seen]);
   const [why, setWhy] = useState('');
   const cleared = seen.some((each) => !conditions.includes(each));
-  const advice = conditions.flatMap((condition) => adviceFor(condition, freezingRuins) ?? []);
+  const advice = conditions.flatMap((condition) => adviceFor(condition, freezingRuins, about) ?? []);
   return (
     <Fold
       group="act"
@@ -73,12 +77,16 @@ export function ConditionAct({
   );
 }
 
-function adviceFor(condition: Condition, freezingRuins: boolean): { condition: Condition; says: string } | undefined {
+function adviceFor(
+  condition: Condition,
+  freezingRuins: boolean,
+  about: AdviceContext,
+): { condition: Condition; says: string } | undefined {
   const says =
     condition === 'frozen'
-      ? whatToDo(freezingRuins ? { code: 'frozen-ruined', weight: 'stop' } : { code: 'frozen-thaw', weight: 'care' })
+      ? whatToDo(freezingRuins ? { code: 'frozen-ruined', weight: 'stop' } : { code: 'frozen-thaw', weight: 'care' }, about)
       : condition === 'gelled' || condition === 'skinned-through'
-        ? whatToDo({ code: condition, weight: 'stop' })
-        : whatToDo({ code: condition, weight: 'care' });
+        ? whatToDo({ code: condition, weight: 'stop' }, about)
+        : whatToDo({ code: condition, weight: 'care' }, about);
   return says ? { condition, says } : undefined;
 }

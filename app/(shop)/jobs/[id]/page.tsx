@@ -12,7 +12,7 @@ import { PURPOSE_WORDS, STATE_WORDS, sayAway, sayWhose } from '@/app/(shop)/jobs
 import { jobOfPage } from '@/app/(shop)/jobs/[id]/job-of-page';
 import { sayDate } from '@/shared/calendar/say-date';
 import { printOwnLabel } from '@/shared/scan-codes/print-own-label';
-import { printLength } from '@/shared/units/print-length';
+import { sayPieceSize } from '@/shared/wood/say-piece-size';
 
 type Params = Promise<{ id: string }>;
 
@@ -66,10 +66,7 @@ export default async function JobPage({ params }: { params: Params }) {
                     {piece.species} {piece.form}
                   </b>
                   <Code>{printOwnLabel(piece.label)}</Code>
-                  <span>
-                    {printLength(piece.lengthNm, { prefer: units })} ×{' '}
-                    {printLength(piece.widthMiddleNm, { prefer: units })}
-                  </span>
+                  <span>{sayPieceSize(piece, { prefer: units })}</span>
                   <span className={styles.soft}>
                     {piece.facts.inStock ? `promised${piece.place ? `, ${piece.place}` : ''}` : 'taken'}
                   </span>

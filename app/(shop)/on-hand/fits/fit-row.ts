@@ -1,7 +1,7 @@
 import type { JudgedPiece, WhatFits } from '@/app/_server/fits/what-fits';
 import { type FitView, fitView } from '@/app/(shop)/on-hand/fits/fit-view';
 import { onTheRule } from '@/app/(shop)/on-hand/fits/on-the-rule';
-import { sayCondition, sayOnWood, sayRank, sayWouldGive } from '@/app/(shop)/on-hand/fits/say-fit';
+import { sayCondition, sayHold, sayOnWood, sayRank, sayWouldGive } from '@/app/(shop)/on-hand/fits/say-fit';
 import type { CalendarDate } from '@/shared/calendar/calendar-date';
 import { sayDate } from '@/shared/calendar/say-date';
 import type { CurrencyCode } from '@/shared/units/currency';
@@ -68,7 +68,7 @@ export function fitRow(piece: JudgedPiece, sizes: WhatFits['sizes'], { prefer, t
 }
 
 function standingOf({ line: { facts }, conditions }: JudgedPiece): FitRow['standing'] {
-  if (facts.hold !== 'free') return { word: 'stop', says: facts.hold === 'quarantine' ? 'in quarantine' : 'on hold' };
+  if (facts.hold !== 'free') return { word: 'stop', says: sayHold(facts.hold) };
   if (facts.promisedTo) return { word: 'care', says: `promised to ${facts.promisedTo.name}` };
   return conditions.length > 0 ? { word: 'care', says: 'free, with care' } : { word: 'use', says: 'free' };
 }

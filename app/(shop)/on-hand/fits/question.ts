@@ -99,7 +99,10 @@ function readTyped(typed: TypedQuestion, prefer: UnitSystem): Result<FitAsk, Que
     return read.ok ? read.value : nanometres(0);
   };
   const number = (field: QuestionField, { least, most, say }: { least: number; most: number; say: string }): number => {
-    const plain = typed[field].trim().replace(',', '.').replace(/\s*[%°]$/, '');
+    const plain = typed[field]
+      .trim()
+      .replace(',', '.')
+      .replace(/\s*[%°]$/, '');
     const value = /^\d{1,3}(\.\d{1,2})?$/.test(plain) ? Number(plain) : Number.NaN;
     if (!(value >= least && value <= most)) problems[field] = say;
     return Number.isNaN(value) ? least : value;
@@ -110,7 +113,8 @@ function readTyped(typed: TypedQuestion, prefer: UnitSystem): Result<FitAsk, Que
   const edgeAllowance = length('edge', none);
   const grainWindow = number('grain', { least: 0, most: 45, say: 'The grain may run from 0 to 45 degrees off.' });
   const thickness = typed.thick.trim() === '' ? undefined : length('thick');
-  if (thickness === 0 && !problems.thick) problems.thick = 'A finished thickness is above zero. Leave it empty for any.';
+  if (thickness === 0 && !problems.thick)
+    problems.thick = 'A finished thickness is above zero. Leave it empty for any.';
   const mc =
     typed.mc.trim() === ''
       ? undefined

@@ -16,7 +16,7 @@ export function sayOnWood({ judged, conditions }: Pick<JudgedPiece, 'judged' | '
   if (fit.answer === 'nearly') return sayNearly(fit.missing, sized);
   const [first] = conditions;
   if (first) {
-    const more = conditions.length > 1 ? ` (+ ${conditions.length - 1})` : '';
+    const more = conditions.length > 1 ? ` (and ${conditions.length - 1} more)` : '';
     return `fits, but ${shortCondition(first, sized)}${more}`;
   }
   return spare && !isHair(spare, sized) ? `fits, ${onTheRule(spare, 'down', sized.prefer)} to spare` : 'fits, just';
@@ -53,12 +53,17 @@ function saySize({ length, width }: { length: Nanometres; width: Nanometres }, p
   return `${onTheRule(length, 'down', prefer)} × ${onTheRule(width, 'down', prefer)}`;
 }
 
+/** What keeps a piece from any job: `in quarantine`. */
+export function sayHold(hold: string): string {
+  return hold === 'quarantine' ? 'in quarantine' : hold === 'recalled' ? 'recalled' : 'on hold';
+}
+
 function shortCondition(condition: FitCondition, { prefer }: Sized): string {
   switch (condition.code) {
     case 'promised-elsewhere':
       return `promised to ${condition.job}`;
     case 'held':
-      return condition.hold === 'quarantine' ? 'in quarantine' : condition.hold === 'recalled' ? 'recalled' : 'on hold';
+      return sayHold(condition.hold);
     case 'too-thin':
       return `${onTheRule(condition.by, 'up', prefer)} too thin`;
     case 'wet':
@@ -87,7 +92,8 @@ export function sayCondition(condition: FitCondition, { prefer }: Sized): string
     const [by, left] = [onTheRule(condition.by, 'up', prefer), onTheRule(condition.left, 'down', prefer)];
     return `Flattened it leaves ${left}: ${by} too thin.`;
   }
-  if (condition.code === 'checked') return 'It has checks; how deep was not measured. Trim past them before you lay out.';
+  if (condition.code === 'checked')
+    return 'It has checks; how deep was not measured. Trim past them before you lay out.';
   const { says, todo } = sayPieceReason(condition);
   return todo ? `${says} ${todo}` : says;
 }
@@ -97,8 +103,7 @@ export function sayRank(
   reasons: readonly RankReason[],
   { moisture, prefer }: Sized & { readonly moisture: boolean },
 ): string[] {
-  return reasons.flatMap((reason) => {
-    const { about, standing, amount } = reason;
+  return reasons.flatMap(({ about, standing, amount }): string[] => {
     switch (about) {
       case 'fit':
         return standing === 'for' ? [] : ['It comes after those the whole top fits in.'];
@@ -112,7 +117,9 @@ export function sayRank(
         if (standing === 'unknown') return ['Its moisture is not known, so it comes after what is known to be dry.'];
         return [standing === 'for' ? 'It reads dry enough.' : 'It is too wet, so it comes after what is dry.'];
       case 'waste':
-        return amount === undefined ? [] : [`It wastes ${sayArea(amount, prefer)} beyond the offcut kept; less goes first.`];
+        return amount === undefined
+          ? []
+          : [`It wastes ${sayArea(amount, prefer)} beyond the offcut kept; less goes first.`];
       case 'price':
         return standing === 'unknown' ? ['Its price is not in the book; a known price goes first.'] : [];
       case 'weight':

@@ -112,6 +112,7 @@ function saySummary({ on, readings, wettest, driest }: ReadingSummary, today: Ca
   const day = sayDate(on, { today });
   const most = `${takenAs(wettest) / 10} %`;
   if (readings.length === 1) return `Read once on ${day}: ${most}.`;
+  if (takenAs(driest) === takenAs(wettest)) return `Read ${readings.length} times on ${day}, each time ${most}.`;
   return `Read ${readings.length} times on ${day}: ${takenAs(driest) / 10} to ${most}. The wettest counts.`;
 }
 

@@ -43,6 +43,7 @@ export function FlatteningPart({ piece, species, prefer }: PartProps) {
   const allowance = typedLength(typed.allowance, prefer, NONE);
   const length = typedLength(typed.length, prefer);
   const width = typedLength(typed.width, prefer);
+  const isMeasured = [typed.cup, typed.bow, typed.twist].some((text) => text.trim() !== '');
   const complete =
     thickness !== undefined &&
     cup !== undefined &&
@@ -68,27 +69,40 @@ export function FlatteningPart({ piece, species, prefer }: PartProps) {
   const say = ({ value }: Explained<Flattened>) =>
     value.nothingLeft ? 'nothing' : printLength(value.left, { prefer, denominator: 32 });
   const weighed = flat && thickness ? weighFlattened(piece, species, thickness, flat.whole.value.left) : undefined;
-  const figures: Figure[] = flat
-    ? [
-        { term: 'Left, flattened whole', value: say(flat.whole), how: flat.whole.how },
-        ...(flat.cutFirst
-          ? [{ term: 'Left, cut to size first', value: say(flat.cutFirst), how: flat.cutFirst.how }]
-          : []),
-        ...(weighed?.ok && !flat.whole.value.nothingLeft
-          ? [
-              {
-                term: `Weighs flattened whole, at ${DRY_ENOUGH} %`,
-                value: sayMass(weighed.value.after.kilograms.value, prefer),
-                how: weighed.value.after.kilograms.how,
-              },
-            ]
-          : []),
-      ]
-    : [];
+  const figures: Figure[] =
+    flat && isMeasured
+      ? [
+          { term: 'Left, flattened whole', value: say(flat.whole), how: flat.whole.how },
+          ...(flat.cutFirst
+            ? [{ term: 'Left, cut to size first', value: say(flat.cutFirst), how: flat.cutFirst.how }]
+            : []),
+          ...(weighed?.ok && !flat.whole.value.nothingLeft
+            ? [
+                {
+                  term: `Weighs flattened whole, at ${DRY_ENOUGH} %`,
+                  value: sayMass(weighed.value.after.kilograms.value, prefer),
+                  how: weighed.value.after.kilograms.how,
+                },
+              ]
+            : []),
+        ]
+      : [];
   return (
-    <Fold title="Flattening" now={flat ? `${say(flat.whole)} left of ${typed.thickness.trim()}` : undefined}>
+    <Fold
+      title="Flattening"
+      now={
+        !isMeasured
+          ? 'cup, bow and twist not measured'
+          : flat
+            ? `${say(flat.whole)} left of ${typed.thickness.trim()}`
+            : undefined
+      }
+    >
       <div className={styles.part}>
-        {flat ? (
+        {isMeasured ? null : (
+          <p>Lay a straightedge on it and measure how far it leaves it: what stays empty counts as nothing.</p>
+        )}
+        {flat && isMeasured ? (
           <p className={styles.headline}>
             {flat.whole.value.nothingLeft ? (
               'Nothing is left when it is flattened whole.'

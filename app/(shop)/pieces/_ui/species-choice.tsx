@@ -55,6 +55,8 @@ export interface SpeciesChoiceProps {
 /** Says whose figures count, and lets the maker choose another species: nearby names, or any it knows by typing. */
 export function SpeciesChoice({ wood, meant, species, onChoose }: SpeciesChoiceProps) {
   const [typed, setTyped] = useState('');
+  // Nothing chosen yet is not the same as none of them.
+  const [isNone, setIsNone] = useState(false);
   const [found, setFound] = useState<readonly Species[]>([]);
   const offered = [...meant.exact, ...meant.near];
   const others = [...found, ...(species ? [species] : [])].filter(
@@ -81,6 +83,8 @@ export function SpeciesChoice({ wood, meant, species, onChoose }: SpeciesChoiceP
             <>
               The figures below are those of {species.name}, <i>{species.botanical}</i>.
             </>
+          ) : meant.exact.length === 1 ? (
+            'None is chosen, so nothing is worked out that depends on the wood.'
           ) : meant.exact.length > 1 ? (
             `${wood} can mean more than one wood. Choose which.`
           ) : (
@@ -95,8 +99,11 @@ export function SpeciesChoice({ wood, meant, species, onChoose }: SpeciesChoiceP
               ...all.map((each) => ({ value: each.id, label: each.name, hint: each.botanical })),
               { value: NONE, label: 'None of these' },
             ]}
-            value={species?.id ?? NONE}
-            onChange={(id) => onChoose(all.find((each) => each.id === id) ?? null)}
+            value={species?.id ?? (isNone ? NONE : '')}
+            onChange={(id) => {
+              setIsNone(id === NONE);
+              onChoose(all.find((each) => each.id === id) ?? null);
+            }}
           />
         ) : null}
         <TextField

@@ -14,6 +14,8 @@ import { sayMass } from '@/app/(shop)/pieces/say-mass';
 import { sayWeightTrouble } from '@/app/(shop)/pieces/say-trouble';
 import { type BoardMeasure, soldAs, workOutBoardFeet } from '@/app/(shop)/pieces/work-out-board-feet';
 import { DRY_ENOUGH, workOutWeight } from '@/app/(shop)/pieces/work-out-weight';
+import type { CalendarDate } from '@/shared/calendar/calendar-date';
+import { sayDate } from '@/shared/calendar/say-date';
 import type { UnitSystem } from '@/shared/units/unit-system';
 import { SLAB_LIFT } from '@/shared/wood/lifting-caution';
 import { QUARTER_THICKNESSES } from '@/shared/wood/quarter-thickness';
@@ -29,7 +31,7 @@ export interface PartProps {
 const PEOPLE = ['1', '2', '3', '4'];
 
 /** What a piece weighs, who may lift it, and its board measure. */
-export function WeightPart({ piece, species, prefer }: PartProps) {
+export function WeightPart({ piece, species, prefer, today }: PartProps & { today: CalendarDate }) {
   const [people, setPeople] = useState('2');
   const [quarters, setQuarters] = useState(String(soldAs(piece)));
   const weight = workOutWeight(piece, species, Number(people));
@@ -39,16 +41,19 @@ export function WeightPart({ piece, species, prefer }: PartProps) {
   return (
     <Fold
       title="Weight"
-      now={mass ? `about ${mass}${weight.ok && !weight.value.isRead ? ' if it is wet' : ''}` : 'not known'}
+      now={mass ? `about ${mass}${weight.ok && !weight.value.readOn ? ' if it is wet' : ''}` : 'not known'}
     >
       <div className={styles.part}>
         {weight.ok && said ? (
           <>
             <p className={styles.headline}>
-              About {mass} {weight.value.isRead ? `now, at ${weight.value.mc} %` : 'or more, for it was never read'};{' '}
-              {sayMass(weight.value.dry.value, prefer)} at {DRY_ENOUGH} %.
+              About {mass}{' '}
+              {weight.value.readOn
+                ? `at ${weight.value.mc} %, as read on ${sayDate(weight.value.readOn, { today })}`
+                : 'or more, for it was never read'}
+              ; {sayMass(weight.value.dry.value, prefer)} at {DRY_ENOUGH} %.
             </p>
-            {weight.value.isRead ? null : (
+            {weight.value.readOn ? null : (
               <p className={styles.soft}>
                 Reckoned at {weight.value.mc} %, where wood is full of water and has not begun to shrink. Green wood can
                 be heavier still: read it.
@@ -68,7 +73,7 @@ export function WeightPart({ piece, species, prefer }: PartProps) {
               prefer={prefer}
               figures={[
                 {
-                  term: weight.value.isRead ? 'Weighs now' : `Weighs at ${weight.value.mc} %`,
+                  term: weight.value.readOn ? 'Weighs as last read' : `Weighs at ${weight.value.mc} %`,
                   value: mass ?? '',
                   how: weight.value.steps,
                 },

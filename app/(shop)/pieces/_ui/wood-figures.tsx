@@ -21,11 +21,11 @@ export interface WoodFiguresProps {
 export function WoodFigures({ piece, meant, prefer, today }: WoodFiguresProps) {
   const [species, choose] = useSpecies(piece.wood, meant);
   const parts = { piece, species, prefer };
-  if (piece.form === 'sheet') return <WeightPart {...parts} />;
+  if (piece.form === 'sheet') return <WeightPart {...parts} today={today} />;
   return (
     <>
       <SpeciesChoice wood={piece.wood} meant={meant} species={species} onChoose={choose} />
-      <WeightPart {...parts} />
+      <WeightPart {...parts} today={today} />
       <DryingPart {...parts} today={today} />
       <MovementPart {...parts} />
       <FlatteningPart {...parts} />

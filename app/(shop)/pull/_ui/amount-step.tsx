@@ -114,7 +114,7 @@ export function AmountStep({ bench, answer, onPulled, onChanged }: AmountStepPro
           size="small"
           fresh={false}
           headline={headline(
-            sayVerdict(verdict, { today: answer.today, sayAmount: (n) => sayLeft(n, line.unit, units) }),
+            sayVerdict(verdict, { today: answer.today, prefer: units, sayAmount: (n) => sayLeft(n, line.unit, units) }),
           )}
         />
         <ContainerFacts line={line} units={units} />

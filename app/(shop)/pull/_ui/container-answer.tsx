@@ -44,7 +44,7 @@ export function ContainerAnswer({ bench, answer, fresh, stale, onAskAgain }: Con
   const [why, setWhy] = useState(false);
   const { verdict, line, today } = answer;
   const { day, units, draft, patch } = bench;
-  const context = { today, sayAmount: (amount: number) => sayLeft(amount, line.unit, units) };
+  const context = { today, prefer: units, sayAmount: (amount: number) => sayLeft(amount, line.unit, units) };
   const better = verdict.instead?.containers[0];
   const never =
     verdict.override !== 'not-needed' && !verdict.override.allowed ? sayNever(verdict.override.because) : undefined;
@@ -87,7 +87,7 @@ export function ContainerAnswer({ bench, answer, fresh, stale, onAskAgain }: Con
                   id: JSON.stringify(reason),
                   word: WORD[reason.weight],
                   sentence: sayReason(reason, context),
-                  toDo: whatToDo(reason),
+                  toDo: whatToDo(reason, { materialKind: line.kind, prefer: units }),
                 }))}
               />
               {never ? (

@@ -17,8 +17,8 @@ import { ProblemNote } from '@/app/(shop)/pull/_ui/problem-note';
 import styles from '@/app/(shop)/pull/_ui/pull.module.css';
 import { pieceAction } from '@/app/(shop)/pull/actions';
 import { printOwnLabel } from '@/shared/scan-codes/print-own-label';
-import { printLength } from '@/shared/units/print-length';
 import { sayPieceReason } from '@/shared/wood/say-piece-reason';
+import { sayPieceFace, sayPieceSize } from '@/shared/wood/say-piece-size';
 
 type PieceReply = Extract<PullReply, { kind: 'piece' }>;
 export type PieceAct = 'promise' | 'take' | 'free';
@@ -42,9 +42,7 @@ export function PieceAnswer({ bench, reply, fresh, stale, onAskAgain, onGiven }:
   const { promisedTo, inStock, flags } = line.facts;
   const own = promisedTo !== undefined && promisedTo.id === job?.id;
   const said = verdict.reasons.map((reason) => ({ reason, ...sayPieceReason(reason) }));
-  const size = [line.lengthNm, line.widthMiddleNm, line.thicknessNm]
-    .map((each) => printLength(each, { prefer: units }))
-    .join(' × ');
+  const size = sayPieceSize(line, { prefer: units });
   const name = `${line.species} ${line.form}`;
 
   async function give(act: PieceAct) {
@@ -88,7 +86,7 @@ export function PieceAnswer({ bench, reply, fresh, stale, onAskAgain, onGiven }:
               liveEdges: { left: flags.includes('live-edge-left'), right: flags.includes('live-edge-right') },
             }}
             marks={marksOf(flags, line.lengthNm / MM)}
-            words={`${printLength(line.lengthNm, { prefer: units, style: 'inches' })} × ${printLength(line.widthMiddleNm, { prefer: units, style: 'inches' })}`}
+            words={sayPieceFace(line, { prefer: units })}
             label={`${name}, ${size}`}
           />
         </div>

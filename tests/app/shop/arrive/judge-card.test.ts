@@ -4,9 +4,11 @@ import { judgeCard } from '@/app/(shop)/arrive/judge-card';
 import { arrivalReasons, sayArrival } from '@/app/(shop)/arrive/say-arrival';
 import { cardOf, day, PRODUCT, SHOP, TODAY } from './card-of-a-test';
 
+const ABOUT = { today: TODAY, materialKind: 'resin-a', prefer: 'imperial' } as const;
+
 const said = (card: ReturnType<typeof cardOf>) => {
   const verdict = judgeCard(card, SHOP);
-  return [verdict.word, ...sayArrival(verdict, TODAY)];
+  return [verdict.word, ...sayArrival(verdict, ABOUT)];
 };
 
 describe('how it arrives, said before anything is written', () => {
@@ -57,9 +59,10 @@ describe('how it arrives, said before anything is written', () => {
     );
     const verdict = judgeCard(card, SHOP);
     expect(verdict.governing?.lastGoodDay).toBe('2027-03-01');
-    expect(arrivalReasons(verdict, TODAY).map((reason) => reason.sentence)).toEqual(
-      expect.arrayContaining(['Crystals were seen in it.']),
-    );
+    const crystals = (materialKind: string) =>
+      arrivalReasons(verdict, { ...ABOUT, materialKind }).find(({ sentence }) => sentence === 'Crystals were seen in it.');
+    expect(crystals('resin-a')?.toDo).toContain('122 to 140 °F');
+    expect(crystals('hardwax-oil')?.toDo).toMatch(/^Never warm it over a flame/);
   });
 
   it('takes what does not read yet as not there', () => {

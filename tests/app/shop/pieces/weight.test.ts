@@ -17,7 +17,7 @@ describe('what a piece weighs', () => {
       readings: [reading('2026-11-20', 120), reading('2026-11-20', 96), reading('2026-11-01', 300)],
     });
     const weight = unwrap(workOutWeight(piece, WALNUT, 2));
-    expect(weight).toMatchObject({ mc: 12, isRead: true });
+    expect(weight).toMatchObject({ mc: 12, readOn: '2026-11-20' });
     expect(weight.now.value).toBeCloseTo(36.96, 2);
     expect(weight.dry.value).toBeCloseTo((36.96 * 1.08) / 1.12, 2);
     expect(weight.steps.map(({ formula }) => formula)).toEqual([
@@ -30,7 +30,7 @@ describe('what a piece weighs', () => {
   });
   it('is reckoned wet where it was never read, and says so', () => {
     const weight = unwrap(workOutWeight(slab(), WALNUT, 2));
-    expect(weight).toMatchObject({ mc: 30, isRead: false });
+    expect(weight).toMatchObject({ mc: 30, readOn: null });
     expect(weight.now.value).toBeGreaterThan(
       unwrap(workOutWeight(slab({ readings: [reading('2026-11-20', 120)] }), WALNUT, 2)).now.value,
     );

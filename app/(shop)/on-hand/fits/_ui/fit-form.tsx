@@ -65,7 +65,6 @@ export function FitForm({ first, problems: found, prefer, species }: FitFormProp
     maxLength: 8,
     ...(problems[field] !== undefined && { error: problems[field] }),
   });
-  const such = prefer === 'imperial' ? '78, 6\' 6" or 36 1/2' : '1980 or 1.98 m';
   const usual = typed.mc.trim() === '' ? 'any moisture' : `${typed.mc.trim()} % or less`;
 
   return (
@@ -77,18 +76,15 @@ export function FitForm({ first, problems: found, prefer, species }: FitFormProp
         value={typed.shape}
         onChange={(shape) => setTyped((now) => ({ ...now, shape: shape as ShapeKind }))}
       />
+      <p className={styles.finished}>Every size as finished{round ? '' : '; the length runs along the grain'}.</p>
       <div className={styles.pair}>
-        <QuantityField
-          {...length('l')}
-          label={round ? 'Diameter' : 'Length along the grain'}
-          placeholder={such.split(',')[0]?.split(' or')[0]}
-        />
+        <QuantityField {...length('l')} label={round ? 'Diameter' : 'Length'} />
         {round ? null : <QuantityField {...length('w')} label="Width" />}
         {typed.shape === 'rectangle' ? <QuantityField {...length('r')} label="Corner radius" optional /> : null}
         {typed.shape === 'superellipse' ? (
           <TextField {...number('n')} label="Exponent" hint="2 is an oval, 2.5 a soft rectangle, 4 squarer." />
         ) : null}
-        <QuantityField {...length('thick')} label="Finished thickness" optional />
+        <QuantityField {...length('thick')} label="Thickness" optional />
       </div>
       <Fold
         title="How dry, which wood"

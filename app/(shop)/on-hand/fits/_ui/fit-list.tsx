@@ -1,0 +1,83 @@
+import Link from 'next/link';
+import { Code } from '@/app/_ui/code';
+import { Fold } from '@/app/_ui/fold';
+import { VerdictPill } from '@/app/_ui/verdict/verdict-pill';
+import { FitDrawing } from '@/app/(shop)/on-hand/fits/_ui/fit-drawing';
+import styles from '@/app/(shop)/on-hand/fits/_ui/fits.module.css';
+import type { FitRow } from '@/app/(shop)/on-hand/fits/fit-row';
+import type { OwnLabelCode } from '@/shared/scan-codes/own-label';
+import { printOwnLabel } from '@/shared/scan-codes/print-own-label';
+import { printMoney } from '@/shared/units/print-money';
+
+/** The pieces a top fits in, or nearly, drawn to one scale in the order a maker would take them. */
+export function FitList({ rows }: { rows: readonly FitRow[] }) {
+  const wholeMm = Math.max(...rows.map(({ view }) => view?.box.width ?? 0));
+  return (
+    <ol className={styles.list} aria-label="What it can be cut from">
+      {rows.map((row) => (
+        <li key={row.label} className={styles.answer}>
+          {row.view ? (
+            <FitDrawing
+              view={row.view}
+              liveEdges={row.liveEdges}
+              words={unbroken(row.words)}
+              wholeMm={wholeMm}
+              label={row.drawn}
+            />
+          ) : null}
+          <div className={styles.facts}>
+            <p className={styles.title}>
+              <Link href={`/pieces/${row.label}`}>{row.title}</Link>
+              <Code>{printOwnLabel(row.label as OwnLabelCode)}</Code>
+            </p>
+            {row.facts.map((fact) => (
+              <p key={fact}>{unbroken(fact)}</p>
+            ))}
+            {row.conditions.length > 0 ? (
+              <ul className={styles.conditions}>
+                {row.conditions.map((condition) => (
+                  <li key={condition}>{unbroken(condition)}</li>
+                ))}
+              </ul>
+            ) : null}
+          </div>
+          <div className={styles.standing}>
+            <VerdictPill word={row.standing.word}>{row.standing.says}</VerdictPill>
+            <p className={styles.price}>
+              {row.cost ? printMoney(row.cost.minor, row.cost.currency) : <span>No price in the book</span>}
+            </p>
+            {row.waste ? <p>{row.waste}</p> : null}
+          </div>
+          <div className={styles.how}>
+            <Fold title="How this was judged">
+              <ul className={styles.reasons}>
+                {[...row.why, ...row.how].map((sentence) => (
+                  <li key={sentence}>{unbroken(sentence)}</li>
+                ))}
+              </ul>
+            </Fold>
+          </div>
+        </li>
+      ))}
+    </ol>
+  );
+}
+
+/** Keeps a number and its unit or fraction on one line. */
+function unbroken(text: string): string {
+  return text.replaceAll(/(\d) (?=(?:mm|in|%)(?!\w)|\d+\/\d)/g, '$1\u00a0');
+}
+
+/** Pieces in a line each: what cannot be used, or what comes after the drawings. */
+export function ShortList({ rows }: { rows: readonly { label: string; title: string; says: string }[] }) {
+  return (
+    <ul className={styles.short}>
+      {rows.map(({ label, title, says }) => (
+        <li key={label}>
+          <Link href={`/pieces/${label}`}>{title}</Link> <Code>{printOwnLabel(label as OwnLabelCode)}</Code>{' '}
+          <span className={styles.soft}>{says}</span>
+        </li>
+      ))}
+    </ul>
+  );
+}

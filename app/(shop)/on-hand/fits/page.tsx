@@ -1,0 +1,61 @@
+import type { Metadata } from 'next';
+import { bookForPage } from '@/app/_server/book/book-for-page';
+import { whatFits } from '@/app/_server/fits/what-fits';
+import { listSpecies } from '@/app/_server/stock/list-species';
+import { Fold } from '@/app/_ui/fold';
+import { Page } from '@/app/_ui/page';
+import { FitAnswers } from '@/app/(shop)/on-hand/fits/_ui/fit-answers';
+import { FitForm } from '@/app/(shop)/on-hand/fits/_ui/fit-form';
+import styles from '@/app/(shop)/on-hand/fits/_ui/fits.module.css';
+import { type GivenParams, readQuestion } from '@/app/(shop)/on-hand/fits/question';
+import { sayQuestion } from '@/app/(shop)/on-hand/fits/say-question';
+
+const TITLE = 'What can this top be cut from?';
+
+export const metadata: Metadata = { title: TITLE };
+
+export default async function FitsPage({ searchParams }: { searchParams: Promise<GivenParams> }) {
+  const { book, head } = await bookForPage();
+  const { units: prefer, today } = head;
+  const params = await searchParams;
+  const { typed, asked, read } = readQuestion(params, prefer);
+  const back = { href: '/on-hand?show=wood', words: 'On hand' };
+  // A new question starts the form afresh, with what it was asked by in it.
+  const key = JSON.stringify(typed);
+  const form = (
+    <FitForm
+      key={key}
+      first={typed}
+      problems={asked && !read.ok ? read.error : {}}
+      prefer={prefer}
+      species={await listSpecies(book)}
+    />
+  );
+  const fits = asked && read.ok ? await whatFits(book, read.value, head) : undefined;
+  if (!read.ok || !fits?.ok) {
+    return (
+      <Page title={TITLE} back={back}>
+        {form}
+      </Page>
+    );
+  }
+  return (
+    <Page title={TITLE} back={back}>
+      <ul className={styles.chips} aria-label="The question">
+        {sayQuestion(read.value, prefer).map(({ term, says }) => (
+          <li key={term}>
+            <span>{term}</span> {says}
+          </li>
+        ))}
+      </ul>
+      <Fold key={key} title="Change the question">
+        {form}
+      </Fold>
+      <FitAnswers
+        fits={fits.value}
+        ask={read.value}
+        context={{ prefer, today, moisture: read.value.mostTenths !== undefined }}
+      />
+    </Page>
+  );
+}
