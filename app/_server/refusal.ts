@@ -23,6 +23,7 @@ export type RefusalCode =
   | 'code-means-something-else'
   | 'own-label-is-not-taught'
   | 'name-taken'
+  | 'flitch-number-taken'
   | 'opened-before-made'
   | 'opened-in-the-future'
   | 'already-open'

@@ -12,7 +12,13 @@ export type DateReading = { readonly date: CalendarDate; readonly precision: Pre
 
 export type ReadingAttempt = Result<DateReading, CalendarDateError | { readonly code: 'year-missing' }>;
 
-type Context = { readonly today: CalendarDate; readonly order: DateOrder };
+/**
+ * What a date is typed for. One that is to come (`ahead`, a day of use) or has been (`past`, a day of opening) is taken in
+ * the workshop's own order, and its year may be left out. Without an aim it is read off a label: nothing is guessed.
+ */
+export type DateAim = 'ahead' | 'past';
+
+type Context = { readonly today: CalendarDate; readonly order: DateOrder; readonly aim?: DateAim };
 
 /** Two digits are taken for a year written first, or without a day, only this near to today: tins are not older. */
 const NEAR_YEARS = 10;
@@ -34,14 +40,18 @@ function dayAndMonth(year: number, a: number, b: number, order: DateOrder): Read
   return order === 'day-first' ? [dayFirst, monthFirst] : [monthFirst, dayFirst];
 }
 
-/** A day and month without a year: the last such day up to today and the next after it, the nearer first. */
-function withoutYear(month: number, day: number, today: CalendarDate): ReadingAttempt[] {
+/**
+ * A day and month without a year: the last such day up to today and the next after it, the nearer first. With an aim it is
+ * the next such day or the last one, today included.
+ */
+function withoutYear(month: number, day: number, { today, aim }: Omit<Context, 'order'>): ReadingAttempt[] {
   const thisYear = partsOf(today).year;
   const inReach = [-4, -3, -2, -1, 0, 1, 2, 3, 4].map((step) => attempt(thisYear + step, month, day));
   const dates = inReach.flatMap((one) => (one.ok ? [one.value] : []));
   const before = dates.filter((one) => one.date <= today).at(-1);
   const after = dates.find((one) => one.date > today);
   if (!before || !after) return inReach.slice(4, 5);
+  if (aim) return [ok(aim === 'past' || before.date === today ? before : after)];
   const nearerFirst = daysBetween(before.date, today) <= daysBetween(today, after.date);
   return (nearerFirst ? [before, after] : [after, before]).map(ok);
 }
@@ -68,7 +78,7 @@ function runTogether(text: string, { today, order }: Context): ReadingAttempt[] 
  * when they are no date at all. `readTypedDate` chooses among them.
  */
 export function dateReadings(tokens: readonly DateToken[], context: Context): readonly ReadingAttempt[] {
-  const { today, order } = context;
+  const { today, order, aim } = context;
   const shape = tokens
     .map((one) => (one.kind === 'month' ? 'M' : one.length <= 2 ? 'n' : String(one.length)))
     .join(' ');
@@ -104,15 +114,23 @@ export function dateReadings(tokens: readonly DateToken[], context: Context): re
       return [...dayAndMonth(fullYear(c, today), a, b, order), ...yearFirst];
     }
     case 'n n': {
+      if (aim) {
+        const days = [withoutYear(b, a, context), withoutYear(a, b, context)].map(([only]) => only ?? attempt(0, a, b));
+        const [own, other] = order === 'day-first' ? days : days.toReversed();
+        const month = isNear(fullYear(b, today), today) ? [attempt(fullYear(b, today), a)] : [];
+        return [own, ...month, other].flatMap((one) => one ?? []);
+      }
       if (!isNear(fullYear(b, today), today)) return [{ ok: false, error: { code: 'year-missing' } }];
-      const asDay = order === 'month-first' && a >= 1 && a <= 12 && b >= 1 ? withoutYear(a, b, today).slice(0, 1) : [];
+      const asDay =
+        order === 'month-first' && a >= 1 && a <= 12 && b >= 1 ? withoutYear(a, b, context).slice(0, 1) : [];
       return [attempt(fullYear(b, today), a), ...asDay];
     }
     case 'n M':
-      return withoutYear(b, a, today);
+      return withoutYear(b, a, context);
     case 'M n': {
       const asMonth = isNear(fullYear(b, today), today) ? [attempt(fullYear(b, today), a)] : [];
-      return [...asMonth, ...withoutYear(a, b, today)];
+      const asDay = withoutYear(a, b, context);
+      return aim ? [...asDay, ...asMonth] : [...asMonth, ...asDay];
     }
     case 'M':
     case 'n':

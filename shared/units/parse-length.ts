@@ -3,7 +3,7 @@ import { type LengthMeasure, lengthMeasure, lengthMeasureSpelled } from '@/share
 import { LONGEST } from '@/shared/units/limits';
 import { type Nanometres, nanometres } from '@/shared/units/nanometres';
 import { firstPartOutOfLine, type MeasuredPart } from '@/shared/units/parts-follow';
-import { isSoldInQuarters, quartersToLength } from '@/shared/units/quarters';
+import { isForgottenSpace, isSoldInQuarters, quartersToLength } from '@/shared/units/quarters';
 import { compareRatios, isWhole, plus, type Ratio, ratio, times } from '@/shared/units/ratio';
 import { type Part, type ReadError, readParts } from '@/shared/units/read-parts';
 import { roundDown } from '@/shared/units/round-ratio';
@@ -17,6 +17,8 @@ export type LengthError =
   | { readonly code: 'two-readings'; readonly at: number; readonly decimal: bigint; readonly grouped: bigint }
   /** `61/2"` was meant as `6 1/2"`; `8/4` is a thickness, and this is none. */
   | { readonly code: 'improper-fraction'; readonly at: number }
+  /** `9/4` as a thickness: lumber is sold in the quarters next below and above it. */
+  | { readonly code: 'not-sold-in-quarters'; readonly at: number; readonly quarters: bigint }
   /** Not in halves, quarters, … sixty-fourths: no rule is marked so. */
   | { readonly code: 'fraction-not-on-the-rule'; readonly at: number }
   | { readonly code: 'parts-do-not-follow'; readonly at: number }
@@ -43,7 +45,11 @@ export function parseLength(text: string, { prefer, mode = 'length' }: LengthRea
   if (!read.ok) return read;
   const parts = read.value;
   const quarters = mode === 'thickness' ? quartersIn(parts) : undefined;
-  if (quarters !== undefined) return ok(quartersToLength(quarters));
+  if (quarters !== undefined) {
+    return isSoldInQuarters(quarters)
+      ? ok(quartersToLength(quarters))
+      : err({ code: 'not-sold-in-quarters', at: parts[0]?.at ?? 0, quarters });
+  }
   const measured: MeasuredPart[] = [];
   for (const [index, part] of parts.entries()) {
     const before = parts[index - 1];
@@ -71,7 +77,7 @@ function quartersIn(parts: readonly Part[]): bigint | undefined {
   if (!only || more || only.number.kind !== 'fraction') return undefined;
   const { whole, over, under } = only.number;
   const bare = only.unit === '' || lengthMeasureSpelled(only.unit)?.name === 'in';
-  return bare && whole === 0n && under === 4n && isSoldInQuarters(over) ? over : undefined;
+  return bare && whole === 0n && under === 4n && over >= 4n && !isForgottenSpace(over) ? over : undefined;
 }
 
 function impliedMeasure(

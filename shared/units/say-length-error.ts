@@ -1,5 +1,6 @@
 import type { LengthError } from '@/shared/units/parse-length';
 import { printLength } from '@/shared/units/print-length';
+import { soldBeside } from '@/shared/units/quarters';
 import type { UnitSystem } from '@/shared/units/unit-system';
 
 /**
@@ -23,6 +24,11 @@ export function sayLengthError(error: LengthError, { prefer }: { readonly prefer
       return 'That comma can mean two lengths. Use a point for the decimals and no comma.';
     case 'improper-fraction':
       return 'Put a space between the whole number and the fraction, as in 6 1/2.';
+    case 'not-sold-in-quarters': {
+      const sold = soldBeside(error.quarters).map((quarters) => `${quarters}/4`);
+      const beside = sold.length > 1 ? `${sold.join(' or ')}?` : `${sold[0]} is the most.`;
+      return `${error.quarters}/4 is not a thickness that is sold: ${beside}`;
+    }
     case 'fraction-not-on-the-rule':
       return 'A rule has halves, quarters, eighths down to sixty-fourths. Use one of those.';
     case 'parts-do-not-follow':

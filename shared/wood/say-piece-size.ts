@@ -1,9 +1,9 @@
-import { nanometres, type Nanometres } from '@/shared/units/nanometres';
+import { type Nanometres, nanometres } from '@/shared/units/nanometres';
 import { printLength } from '@/shared/units/print-length';
 import type { UnitSystem } from '@/shared/units/unit-system';
 
 /** The measures of a piece: its length, its thickness, and its width at the start, half way and the end. */
-export type PieceMeasures = {
+type PieceMeasures = {
   readonly lengthNm: Nanometres;
   readonly widthStartNm: Nanometres;
   readonly widthMiddleNm: Nanometres;

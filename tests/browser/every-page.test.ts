@@ -12,6 +12,8 @@ const PAGES = [
   '/on-hand',
   '/on-hand?show=wood',
   '/on-hand?q=resin',
+  '/on-hand/fits',
+  '/on-hand/fits?shape=rectangle&l=1800&w=600&r=50',
   '/pull',
   '/jobs',
   '/jobs/new',

@@ -29,7 +29,7 @@ function labelDate(date: CardDate, { today, order }: Context): LabelDate | undef
 
 /** When what is on the card was opened, as far as its day reads. */
 export function openingOn(card: Card, { today, order }: Pick<Context, 'today' | 'order'>): Opened | undefined {
-  const read = readTypedDate(card.openedOn, { today, order });
+  const read = readTypedDate(card.openedOn, { today, order, aim: 'past' });
   return read.ok && !read.value.ambiguous ? openingOf(read.value, card.sureness) : undefined;
 }
 

@@ -1,6 +1,6 @@
 import type { z } from 'zod';
 import type { CalendarDate } from '@/shared/calendar/calendar-date';
-import type { DateOrder, DateReading } from '@/shared/calendar/date-readings';
+import type { DateAim, DateOrder, DateReading } from '@/shared/calendar/date-readings';
 import { LIFE_UNITS, type Life, type LifeUnit, parseLife } from '@/shared/calendar/life';
 import { readTypedDate } from '@/shared/calendar/read-typed-date';
 import { sayDateError } from '@/shared/calendar/say-date-error';
@@ -39,16 +39,17 @@ export function readFields(typing: Typing, context: z.core.$RefinementCtx) {
   };
   return {
     say,
-    date(field: string, text: string): DateReading | undefined {
+    /** Without an aim it is a label's date: one that can mean two days is refused. */
+    date(field: string, text: string, aim?: DateAim): DateReading | undefined {
       if (text.trim() === '') return undefined;
-      const read = readTypedDate(text, typing);
+      const read = readTypedDate(text, { ...typing, aim });
       if (!read.ok) return say(field, sayDateError(read.error));
       if (read.value.ambiguous) return say(field, 'This can mean more than one date. Choose which.');
       return { date: read.value.date, precision: read.value.precision };
     },
-    /** A date known to the day. */
-    day(field: string, text: string): CalendarDate | undefined {
-      const read = this.date(field, text);
+    /** A date known to the day, of something that was done unless it is said to be ahead. */
+    day(field: string, text: string, aim: DateAim = 'past'): CalendarDate | undefined {
+      const read = this.date(field, text, aim);
       if (!read) return undefined;
       return read.precision === 'day' ? read.date : say(field, 'Give the day too, for example 12 Dec 2026.');
     },

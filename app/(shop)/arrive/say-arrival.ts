@@ -12,7 +12,10 @@ export type DoorContext = AdviceContext & { readonly today: CalendarDate };
 const days = (count: number) => `${count} ${count === 1 ? 'day' : 'days'}`;
 
 /** A verdict at the door in one or two lines: nothing is needed yet, so it speaks of today and not of a day of use. */
-export function sayArrival(verdict: Verdict, { today, prefer }: DoorContext): readonly [string] | readonly [string, string] {
+export function sayArrival(
+  verdict: Verdict,
+  { today, prefer }: DoorContext,
+): readonly [string] | readonly [string, string] {
   const worst = verdict.reasons[0];
   const { governing } = verdict;
   const good = governing && `Good to ${sayDate(governing.lastGoodDay, { today })}.`;
@@ -41,7 +44,10 @@ export function arrivalReasons(verdict: Verdict, context: DoorContext) {
     id: `${nr}-${reason.code}`,
     word: reason.weight === 'note' ? ('use' as const) : reason.weight,
     sentence: sayAtTheDoor(reason, context),
-    toDo: reason.code === 'past-limit' ? 'Send it back, or keep it in quarantine until a test pour.' : whatToDo(reason, context),
+    toDo:
+      reason.code === 'past-limit'
+        ? 'Send it back, or keep it in quarantine until a test pour.'
+        : whatToDo(reason, context),
   }));
 }
 

@@ -56,7 +56,7 @@ export function arrivalSchema(typing: Typing): z.ZodType<ReceiveContainers> {
     // What is left of a full one, or a day, says that it was opened too.
     const isOpened = [typed.openedOn, typed.left].some((text) => text.trim() !== '') || typed.isOpened;
     if (isOpened && typed.openedOn.trim() === '') read.say('openedOn', NO_OPENING);
-    const openedOn = read.date('openedOn', typed.openedOn);
+    const openedOn = read.date('openedOn', typed.openedOn, 'past');
     const arrival = {
       productId: typed.productId,
       unit: typed.unit,

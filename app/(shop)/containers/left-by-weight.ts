@@ -1,7 +1,9 @@
 import { err, ok, type Result } from '@/shared/result/result';
 import { gramsPerLitre } from '@/shared/units/density';
 import { massToVolume } from '@/shared/units/mass-to-volume';
-import { type Milligrams, milligrams, type StockUnit } from '@/shared/units/stock-unit';
+import { printQuantity } from '@/shared/units/print-quantity';
+import { amountOf, type Milligrams, milligrams, type StockUnit } from '@/shared/units/stock-unit';
+import type { UnitSystem } from '@/shared/units/unit-system';
 
 export type Weighing = { gross: Milligrams; tare: Milligrams };
 export type WeighedLeft = { left: number; computed: boolean };
@@ -24,6 +26,16 @@ export function leftByWeight(
   const known = density === null ? undefined : gramsPerLitre(density);
   if (!known?.ok) return err({ code: 'no-density' });
   return ok({ left: massToVolume(milligrams(net), known.value).amount, computed: true });
+}
+
+/** What a weighing leaves, rounded as the book says it of what is on hand: never more than there is. */
+export function sayWeighedLeft(
+  { left, computed }: WeighedLeft,
+  unit: StockUnit,
+  { prefer, density }: { readonly prefer: UnitSystem; readonly density: number | null },
+): string {
+  const amount = printQuantity(amountOf(unit, left), unit, { prefer, rounding: 'down' });
+  return `Leaves ${amount}${computed ? `, computed from its density, ${density} g/L` : ''}.`;
 }
 
 /** The error as a sentence beside the field of the weight. */

@@ -1,4 +1,5 @@
 import type { Metadata } from 'next';
+import { bookForPage } from '@/app/_server/book/book-for-page';
 import { labelContentFor } from '@/app/_server/labels/label-content-for';
 import { sayRefusal } from '@/app/_server/words/say-refusal';
 import { Empty } from '@/app/_ui/empty';
@@ -37,10 +38,11 @@ export default async function LabelsPage({ searchParams }: { searchParams: Promi
       </Page>
     );
   }
+  const { head } = await bookForPage();
   const labels = found.value.map(({ code, title, kind }) => ({ code, title, kind }));
   return (
     <Page title="Print labels" context={labels.length === 1 ? labels[0]?.title : `${labels.length} things`}>
-      <LabelSheetForm labels={labels} />
+      <LabelSheetForm labels={labels} prefer={head.units} />
     </Page>
   );
 }

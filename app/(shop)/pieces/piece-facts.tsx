@@ -8,17 +8,8 @@ import type { Nanometres } from '@/shared/units/nanometres';
 import { printLength } from '@/shared/units/print-length';
 import { printMoney } from '@/shared/units/print-money';
 import { citesNote } from '@/shared/wood/cites-note';
-import type { PieceFlag } from '@/shared/wood/piece';
+import { PIECE_FLAG_WORDS } from '@/shared/wood/piece-flag-words';
 import type { SpeciesMeant } from '@/shared/wood/species-meant';
-
-const FLAG_WORDS: Record<PieceFlag, string> = {
-  broken: 'broken',
-  strapped: 'strapped',
-  checked: 'checked',
-  twisted: 'twisted',
-  'live-edge-left': 'live edge on the left',
-  'live-edge-right': 'live edge on the right',
-};
 
 /** What the book knows of a piece of wood, as terms and values. */
 export function pieceFacts(line: PieceLine, meant: SpeciesMeant, { today, units: prefer }: BookHead): Fact[] {
@@ -36,7 +27,7 @@ export function pieceFacts(line: PieceLine, meant: SpeciesMeant, { today, units:
     },
     { term: 'Thickness', value: say(line.thicknessNm) },
     ...(line.facts.flags.length
-      ? [{ term: 'Seen on it', value: line.facts.flags.map((flag) => FLAG_WORDS[flag]).join(', ') }]
+      ? [{ term: 'Seen on it', value: line.facts.flags.map((flag) => PIECE_FLAG_WORDS[flag]).join(', ') }]
       : []),
     ...(line.flitch
       ? [

@@ -1,6 +1,8 @@
 import { z } from 'zod';
+import type { ChangePiece } from '@/app/_server/stock/change-piece';
 import { thingLabel, words } from '@/app/(shop)/_parts/acts/schemas';
 import { readFields, type Typing } from '@/app/(shop)/arrive/read-fields';
+import { woodSchema } from '@/app/(shop)/arrive/wood/schema';
 import { readMoisture, sayMoistureError } from '@/shared/wood/read-moisture';
 
 export const giveSchema = z.object({
@@ -21,5 +23,47 @@ export function readingSchema(typing: Typing) {
       if (!mc.ok) read.say('moisture', sayMoistureError(mc.error));
       if (!takenOn || !mc.ok) return z.NEVER;
       return { ...typed, takenOn, mcTenths: mc.value, meter: typed.meter.trim(), spot: typed.spot.trim() };
+    });
+}
+
+/** What a piece is not asked for again once it is in the book. */
+const NOT_ASKED = {
+  form: 'board',
+  count: '1',
+  cost: '',
+  receivedOn: '',
+  placeLabel: '',
+  moisture: '',
+  meter: '',
+  spot: '',
+} as const;
+
+/** A piece put right as typed: read by the very rules it is read by when it arrives. */
+export function changePieceSchema(typing: Typing): z.ZodType<ChangePiece> {
+  const wood = woodSchema(typing);
+  return z
+    .object({ label: thingLabel, why: words(500), piece: z.record(z.string(), z.unknown()) })
+    .transform(({ label, why, piece }, context) => {
+      const read = wood.safeParse({ ...piece, ...NOT_ASKED });
+      if (!read.success) {
+        for (const { path, message } of read.error.issues) context.addIssue({ code: 'custom', path: [...path], message });
+        return z.NEVER;
+      }
+      const { species, lengthNm, widthStartNm, widthMiddleNm, widthEndNm, thicknessNm } = read.data;
+      const { flags, flitch, flitchNumber, note } = read.data;
+      return {
+        label,
+        why,
+        species,
+        lengthNm,
+        widthStartNm,
+        widthMiddleNm,
+        widthEndNm,
+        thicknessNm,
+        flags,
+        flitch,
+        flitchNumber,
+        note,
+      };
     });
 }

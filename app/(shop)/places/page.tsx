@@ -33,7 +33,7 @@ export default async function PlacesPage() {
               <PlaceTreeList branches={tree} label="Places" />
               <p className={styles.more}>
                 <LinkKey href={`/labels?codes=${places.map(({ label }) => label).join(',')}`} variant="ghost">
-                  {places.length === 1 ? 'Print its label' : `Print all ${places.length} labels`}
+                  {places.length === 1 ? 'Print its label' : 'Print their labels'}
                 </LinkKey>
               </p>
             </>

@@ -87,7 +87,12 @@ export function watchRow(
       toDo: 'Look into it. Weigh what is left, or write it off.',
     };
   }
-  return { ...common, says: reason && HOLDS[reason.code], why: reason ? sayReason(reason, { today, prefer }) : '', toDo };
+  return {
+    ...common,
+    says: reason && HOLDS[reason.code],
+    why: reason ? sayReason(reason, { today, prefer }) : '',
+    toDo,
+  };
 }
 
 /** The reason that put it into the list: not always the worst, since it may also be past its day. */

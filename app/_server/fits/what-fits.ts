@@ -121,19 +121,22 @@ export async function whatFits(
   });
 }
 
-/** What the ranking is told. A piece that is wet has no day it will be dry: that takes its room's air, which is not asked. */
+/**
+ * What the ranking is told. A piece that is wet has no day it will be dry: that takes its room's air, which is not asked.
+ * Of one whose reading is too old to go by it is not known.
+ */
 function factsOf(piece: Omit<JudgedPiece, 'reasons'>, ask: FitAsk, currency: string): SlabFacts {
-  const { line, judged, newest } = piece;
+  const { line, judged, conditions } = piece;
   const { wasteArea, offcutArea, offcut = 0 } = judged;
   const cost = line.cost?.currency === currency ? line.cost.minor : undefined;
-  const dryInDays =
-    ask.mostTenths === undefined || !newest ? undefined : newest.mcTenths > ask.mostTenths ? Infinity : 0;
+  const isWet = conditions.some(({ code }) => code === 'wet');
+  const isKnown = !conditions.some(({ code }) => code === 'no-reading' || code === 'reading-old');
   return {
     id: line.label,
     answer: judged.fit.answer,
     ...(wasteArea !== undefined && { wasteArea }),
     ...(offcutArea !== undefined && { offcutArea }),
-    ...(ask.mostTenths === undefined ? { dryInDays: 0 } : dryInDays !== undefined && { dryInDays }),
+    ...(isWet ? { dryInDays: Infinity } : isKnown && { dryInDays: 0 }),
     thicknessLeft: piece.thicknessLeft,
     ...(ask.thickness !== undefined && { thicknessWanted: ask.thickness }),
     // The offcut kept carries its own part of the cost.

@@ -1,6 +1,7 @@
 import type { Command } from '@/app/_server/act';
 import { indexWords } from '@/app/_server/find/search-words';
 import { writeEntry } from '@/app/_server/ledger/write-entry';
+import { placeTwin, tidyPlaceName } from '@/app/_server/places/place-twin';
 import { err, ok } from '@/shared/result/result';
 
 export const PLACE_KINDS = ['room', 'rack', 'shelf', 'cabinet', 'bench', 'outside'] as const;
@@ -16,9 +17,9 @@ export const addPlace: Command<
       ? await pen.tx.place.findUnique({ where: { label: input.parentLabel }, select: { id: true } })
       : undefined;
     if (input.parentLabel && !parent) return err({ code: 'not-found', field: 'parentLabel' });
-    const name = input.name.trim();
-    const twin = await pen.tx.place.findFirst({ where: { name, parentId: parent?.id ?? null }, select: { id: true } });
-    if (twin) return err({ code: 'name-taken', field: 'name', facts: { name } });
+    const name = tidyPlaceName(input.name);
+    const twin = await placeTwin(pen.tx, name, parent?.id ?? null);
+    if (twin) return err({ code: 'name-taken', field: 'name', facts: { name: twin } });
     const label = await pen.mintLabel('place');
     const { id: placeId } = await pen.tx.place.create({
       data: { name, kind: input.kind, label, parentId: parent?.id ?? null },

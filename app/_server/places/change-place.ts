@@ -2,6 +2,7 @@ import type { Command } from '@/app/_server/act';
 import { indexWords } from '@/app/_server/find/search-words';
 import { writeEntry } from '@/app/_server/ledger/write-entry';
 import type { PlaceKind } from '@/app/_server/places/add-place';
+import { placeTwin, tidyPlaceName } from '@/app/_server/places/place-twin';
 import { err, ok } from '@/shared/result/result';
 
 /** Renames a place, or puts it inside another. What stands in it goes with it. */
@@ -18,16 +19,13 @@ export const changePlace: Command<
       if (above.id === before.id) return err({ code: 'place-in-itself', field: 'parentLabel' });
       above = above.parentId === null ? null : await pen.tx.place.findUnique({ where: { id: above.parentId } });
     }
-    const name = input.name.trim();
+    const name = tidyPlaceName(input.name);
     const parentId = parent?.id ?? null;
     if (name === before.name && input.kind === before.kind && parentId === before.parentId) {
       return err({ code: 'changes-nothing' });
     }
-    const twin = await pen.tx.place.findFirst({
-      where: { name, parentId, NOT: { id: before.id } },
-      select: { id: true },
-    });
-    if (twin) return err({ code: 'name-taken', field: 'name', facts: { name } });
+    const twin = await placeTwin(pen.tx, name, parentId, before.id);
+    if (twin) return err({ code: 'name-taken', field: 'name', facts: { name: twin } });
     await pen.tx.place.update({
       where: { id: before.id },
       data: { name, kind: input.kind, parentId },

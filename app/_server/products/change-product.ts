@@ -1,6 +1,6 @@
 import type { Command } from '@/app/_server/act';
 import { indexLotsOf } from '@/app/_server/find/index-lots-of';
-import { indexWords } from '@/app/_server/find/search-words';
+import { indexProduct } from '@/app/_server/find/index-product';
 import { writeEntry } from '@/app/_server/ledger/write-entry';
 import { type ProductFields, productRow } from '@/app/_server/products/product-fields';
 import { err, ok } from '@/shared/result/result';
@@ -23,11 +23,12 @@ export const changeProduct: Command<ProductFields & { productId: number }, { pro
     if (changed.length === 0) return err({ code: 'changes-nothing' });
     await pen.tx.product.update({ where: { id: before.id }, data: row.value, select: { id: true } });
     const codes = await pen.tx.code.findMany({ where: { productId: before.id }, select: { value: true } });
-    await indexWords(pen.tx, 'product', before.id, [
-      row.value.name,
-      row.value.maker,
-      ...codes.map((code) => code.value),
-    ]);
+    await indexProduct(
+      pen.tx,
+      before.id,
+      row.value,
+      codes.map((code) => code.value),
+    );
     if (row.value.name !== before.name || row.value.maker !== before.maker) await indexLotsOf(pen.tx, before.id);
     const said = changed.map(
       ([key, value]) => `${key}: ${before[key as keyof typeof before] ?? 'none'} → ${value ?? 'none'}`,

@@ -1,6 +1,6 @@
 import type { Command } from '@/app/_server/act';
 import { refuseTaughtCode } from '@/app/_server/codes/refuse-taught-code';
-import { indexWords } from '@/app/_server/find/search-words';
+import { indexProduct } from '@/app/_server/find/index-product';
 import { writeEntry } from '@/app/_server/ledger/write-entry';
 import { type ProductFields, productRow } from '@/app/_server/products/product-fields';
 import { err, ok } from '@/shared/result/result';
@@ -28,7 +28,7 @@ export const teachProduct: Command<TeachProduct, { productId: number; name: stri
       data: { ...row.value, createdAt: pen.now },
       select: { id: true },
     });
-    await indexWords(pen.tx, 'product', productId, [row.value.name, row.value.maker, input.code ?? '']);
+    await indexProduct(pen.tx, productId, row.value, input.code ? [input.code] : []);
     const answer = { productId, name: row.value.name };
     await pen.enter({ productId, why: input.code ? `code ${input.code}` : '' }, answer);
     if (input.code) {

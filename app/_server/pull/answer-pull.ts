@@ -1,7 +1,9 @@
 import { type BookHead, readBook } from '@/app/_server/book/read-book';
 import { type JobLine, loadJob } from '@/app/_server/jobs/read-jobs';
 import type { Ask } from '@/app/_server/pull/ask';
+import { holdWhy } from '@/app/_server/pull/hold-why';
 import { judgeAsk } from '@/app/_server/pull/judge-ask';
+import { type MixedWith, mixedWith } from '@/app/_server/pull/mixed-with';
 import { pairedPart } from '@/app/_server/pull/paired-part';
 import type { Refusal } from '@/app/_server/refusal';
 import type { ContainerLine } from '@/app/_server/stock/judgeable';
@@ -34,6 +36,10 @@ export type PullAnswer = {
   testPour: LatestTestPour | null;
   /** The other part it was judged against. */
   pairedWith: PairedPart | null;
+  /** How that part stands on the day. */
+  mixedWith: MixedWith | null;
+  /** What was written when the container or its lot was held; empty where nothing was. */
+  heldBecause: { container: string; lot: string };
 };
 
 /** The full answer for a container on a job and a day: verdict, reasons, what to take instead. Writes nothing. */
@@ -61,6 +67,12 @@ export async function answerPull(
   ]);
   if (!paired.ok) return paired;
   const pairedWith = paired.value;
+  const { container, lot } = line.candidate;
+  const [mixed, containerWhy, lotWhy] = await Promise.all([
+    mixedWith(book.read, pairedWith, { purpose, dayOfUse: ask.dayOfUse }, head.today),
+    holdWhy(book.read, line.stockId, container.hold),
+    holdWhy(book.read, line.lotId, lot.hold),
+  ]);
   const judgeWith = (sisters?: ContainerLine[]) =>
     judgeAsk(line, { ...ask, purpose }, { today: head.today, pairedWith, sisters });
   // What to take instead is only asked where this one is not simply good.
@@ -77,6 +89,8 @@ export async function answerPull(
     densityGramsPerLitre: product?.densityGramsPerLitre ?? null,
     testPour,
     pairedWith: pairedWith ?? null,
+    mixedWith: mixed,
+    heldBecause: { container: containerWhy, lot: lotWhy },
   });
 }
 

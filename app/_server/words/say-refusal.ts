@@ -90,6 +90,10 @@ const WORDS: Record<RefusalCode, Words> = {
     what: `There is already one called ${facts.name}.`,
     todo: 'Choose it, or give this one another name.',
   }),
+  'flitch-number-taken': (facts) => ({
+    what: `Number ${facts.number} of flitch ${facts.flitch} is ${label(facts)} already.`,
+    todo: 'Each piece of a flitch has its own number, as it was sawn. Give this one another, or put that one right first.',
+  }),
   'opened-before-made': (facts) => ({
     what: facts.on
       ? `${label(facts)} is known to have been opened on ${date(facts.on)}: it cannot have been made after that.`

@@ -5,16 +5,22 @@ import styles from '@/app/_ui/field/field.module.css';
 import type { Echo } from '@/app/_ui/field/field-shell';
 import { TextField, type TextFieldProps } from '@/app/_ui/field/text-field';
 import type { CalendarDate } from '@/shared/calendar/calendar-date';
-import type { DateOrder, DateReading } from '@/shared/calendar/date-readings';
+import type { DateAim, DateOrder, DateReading } from '@/shared/calendar/date-readings';
 import { readTypedDate, type TypedDate } from '@/shared/calendar/read-typed-date';
 import { sayDate } from '@/shared/calendar/say-date';
 import { sayDateError } from '@/shared/calendar/say-date-error';
+import { sayWeekday } from '@/shared/calendar/say-weekday';
 
 export interface DateTextFieldProps
   extends Omit<TextFieldProps, 'echo' | 'onChange' | 'type' | 'value' | 'defaultValue' | 'lines'> {
   today: CalendarDate;
   /** Which number of 12/05/2026 is the day, as the workshop has set it. */
   order: DateOrder;
+  /**
+   * Whether the day is to come or has been: it is then taken in the workshop's order, and what else it can mean is offered.
+   * Without it the date is read off a label, and where it can mean two the field asks.
+   */
+  aim?: DateAim;
   value?: string;
   defaultValue?: string;
   /** The text and what it reads as; `undefined` while it does not read as a date. */
@@ -29,12 +35,12 @@ const READ_AS: Record<DateReading['precision'], string> = {
   year: ', the year; no month was given',
 };
 
-/** A date as the tin shows it, typed; under it stands what was understood. Where it can mean two dates, it asks which. */
-export function DateTextField({ today, order, value, defaultValue = '', onChange, ...rest }: DateTextFieldProps) {
+/** A date typed; under it stands what was understood. Where it can mean two, it asks which or offers the other. */
+export function DateTextField({ today, order, aim, value, defaultValue = '', onChange, ...rest }: DateTextFieldProps) {
   const [own, setOwn] = useState(defaultValue);
   const text = value ?? own;
   const read = (typed: string) => {
-    const reading = readTypedDate(typed, { today, order });
+    const reading = readTypedDate(typed, { today, order, aim });
     return reading.ok ? reading.value : undefined;
   };
   const set = (next: string) => {
@@ -42,7 +48,7 @@ export function DateTextField({ today, order, value, defaultValue = '', onChange
     onChange?.(next, read(next));
   };
 
-  const reading = readTypedDate(text, { today, order });
+  const reading = readTypedDate(text, { today, order, aim });
   let echo: Echo = null;
   if (!reading.ok) {
     if (reading.error.code !== 'empty') echo = { ok: false, says: sayDateError(reading.error) };
@@ -63,7 +69,29 @@ export function DateTextField({ today, order, value, defaultValue = '', onChange
       ),
     };
   } else {
-    echo = { ok: true, says: `Reads as ${say(reading.value)}${READ_AS[reading.value.precision]}.` };
+    const { date, precision, instead } = reading.value;
+    const weekday = aim && precision === 'day' ? `${sayWeekday(date)} ` : '';
+    const taken = `Reads as ${weekday}${say(reading.value)}${READ_AS[precision]}.`;
+    const sayOther = (one: DateReading) => sayDate(one.date, { today: date, precision: one.precision });
+    echo = {
+      ok: true,
+      says: instead ? (
+        <>
+          <p>
+            {taken} Or is it {instead.map(sayOther).join(' or ')}?
+          </p>
+          <div className={styles.chips}>
+            {instead.map((one) => (
+              <button key={say(one)} type="button" className={styles.chip} onClick={() => set(say(one))}>
+                Take {sayOther(one)}
+              </button>
+            ))}
+          </div>
+        </>
+      ) : (
+        taken
+      ),
+    };
   }
   return <TextField {...rest} value={text} onChange={set} echo={echo} autoCapitalize="off" spellCheck={false} />;
 }

@@ -6,7 +6,8 @@ import { ChoiceChips } from '@/app/_ui/field/choice-chips';
 import { KeyBar } from '@/app/_ui/keys';
 import keys from '@/app/_ui/keys.module.css';
 import {
-  FIRST_CHOICE,
+  firstChoice,
+  firstFormat,
   type LabelChoice,
   type LabelToPrint,
   type NextPositions,
@@ -20,6 +21,7 @@ import { SheetStart } from '@/app/_ui/labels/sheet-start';
 import { LABEL_FORMAT_IDS, LABEL_FORMATS, labelsPerPage } from '@/shared/labels/label-formats';
 import { labelRunLength } from '@/shared/labels/label-run';
 import { LABEL_SYMBOLS } from '@/shared/labels/label-symbols';
+import type { UnitSystem } from '@/shared/units/unit-system';
 
 const PAPERS = [
   { value: 'sheet', label: 'Sheet', hint: 'of labels, office printer' },
@@ -35,12 +37,17 @@ const COPIES = [
   { value: '2', label: 'Two each', hint: 'lid and side' },
 ];
 
+const PLACE_COPIES = [
+  { value: '1', label: 'One each' },
+  { value: '2', label: 'Two each' },
+];
+
 /** Chooses how the given labels are printed, shows them as they will be, and opens them ready to print. */
-export function LabelSheetForm({ labels }: { labels: readonly LabelToPrint[] }) {
-  const [choice, setChoice] = useLocalStorage<LabelChoice>({
+export function LabelSheetForm({ labels, prefer }: { labels: readonly LabelToPrint[]; prefer: UnitSystem }) {
+  const [kept, setChoice] = useLocalStorage<LabelChoice>({
     key: 'flitchbook-label-choice',
-    defaultValue: FIRST_CHOICE,
-    deserialize: readChoice,
+    defaultValue: firstChoice(prefer),
+    deserialize: (text) => readChoice(text, prefer),
   });
   const [next, setNext] = useLocalStorage<NextPositions>({
     key: 'flitchbook-label-next',
@@ -49,6 +56,8 @@ export function LabelSheetForm({ labels }: { labels: readonly LabelToPrint[] }) 
   });
   const [picked, setPicked] = useState<NextPositions>({});
 
+  const copiesOf = labels.every((label) => label.kind === 'place') ? 'placeCopies' : 'copies';
+  const choice: LabelChoice = { ...kept, copies: kept[copiesOf] };
   const format = LABEL_FORMATS[choice.format];
   const perPage = labelsPerPage(format);
   const start = format.kind === 'sheet' ? Math.min(picked[format.id] ?? next[format.id] ?? 1, perPage) : 1;
@@ -56,7 +65,7 @@ export function LabelSheetForm({ labels }: { labels: readonly LabelToPrint[] }) 
   const pages = Math.ceil((start - 1 + count) / perPage);
   const slabs = labels.filter((label) => label.kind === 'slab').length;
 
-  const change = (part: Partial<LabelChoice>) => setChoice({ ...choice, ...part });
+  const change = (part: Partial<LabelChoice>) => setChoice({ ...kept, ...part });
   // This print keeps the start it was opened with, so that it can be opened again; the next visit goes on after it.
   const keepPlace = () => {
     if (format.kind !== 'sheet') return;
@@ -72,9 +81,7 @@ export function LabelSheetForm({ labels }: { labels: readonly LabelToPrint[] }) 
             label="Paper"
             options={PAPERS}
             value={format.kind}
-            onChange={(kind) =>
-              change({ format: LABEL_FORMAT_IDS.find((id) => LABEL_FORMATS[id].kind === kind) ?? choice.format })
-            }
+            onChange={(kind) => change({ format: firstFormat(kind === 'single' ? 'single' : 'sheet', prefer) })}
           />
           <ChoiceChips
             label="Size"
@@ -94,9 +101,9 @@ export function LabelSheetForm({ labels }: { labels: readonly LabelToPrint[] }) 
           {slabs < labels.length ? (
             <ChoiceChips
               label="Copies"
-              options={COPIES}
+              options={copiesOf === 'copies' ? COPIES : PLACE_COPIES}
               value={String(choice.copies)}
-              onChange={(value) => change({ copies: value === '1' ? 1 : 2 })}
+              onChange={(value) => change({ [copiesOf]: value === '1' ? 1 : 2 })}
             />
           ) : null}
           {slabs > 0 ? <p className={styles.soft}>A slab always gets two, one for each end.</p> : null}

@@ -15,16 +15,19 @@ type Holder = HTMLElement & { readonly value?: string; readonly checked?: boolea
  */
 export function watchFields(document: Document): EditedFields {
   const before = new Map<Holder, string>();
-  const note = (event: Event) => {
-    const { target } = event;
+  const note = (target: EventTarget | null) => {
     if (isHolder(target) && !before.has(target)) before.set(target, held(target));
   };
+  const enter = (event: Event) => note(event.target);
   // A box ticked through its label is pressed before it is entered, and then it holds the new choice already.
   const change = (event: Event) => {
     const { target } = event;
     if (isChoice(target) && !before.has(target)) before.set(target, 'untouched');
   };
-  document.addEventListener('focusin', note, true);
+  // A field may have the focus before anybody listens; its first character tells of it then.
+  note(document.activeElement);
+  document.addEventListener('focusin', enter, true);
+  document.addEventListener('beforeinput', enter, true);
   document.addEventListener('change', change, true);
   return {
     any: () => {
@@ -34,7 +37,8 @@ export function watchFields(document: Document): EditedFields {
       return [...before].some(([field, value]) => held(field) !== value);
     },
     stop: () => {
-      document.removeEventListener('focusin', note, true);
+      document.removeEventListener('focusin', enter, true);
+      document.removeEventListener('beforeinput', enter, true);
       document.removeEventListener('change', change, true);
     },
   };

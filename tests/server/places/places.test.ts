@@ -5,9 +5,10 @@ import { changePlace } from '@/app/_server/places/change-place';
 import { noteTemperature } from '@/app/_server/places/note-temperature';
 import { listPlaces, placePage } from '@/app/_server/places/place-page';
 import { placeChoices, placeTree } from '@/app/_server/places/place-tree';
+import { sayEntry } from '@/app/(shop)/_parts/history/say-entry';
 import { addPlaceSchema, temperatureSchema } from '@/app/(shop)/places/schema';
 import { stocked } from '@/tests/support/stock-of-a-test';
-import { by, freshBook, must, refusedWith, type TestBook } from '@/tests/support/test-book';
+import { by, freshBook, must, refusedWith, type TestBook, TODAY } from '@/tests/support/test-book';
 
 describe('places', () => {
   let test: TestBook;
@@ -39,6 +40,23 @@ describe('places', () => {
   it('cannot be put inside what is inside them', async () => {
     const into = { label: shed, name: 'Shed', kind: 'outside' as const, parentLabel: shelf };
     expect(refusedWith(await changePlace(test.book, by(), into))).toBe('place-in-itself');
+  });
+
+  it('are not two by case or spaces alone', async () => {
+    const { book } = test;
+    for (const name of ['shelf 1', ' SHELF  1 ', 'Shelf1']) {
+      const refused = await addPlace(book, by(), { name, kind: 'shelf', parentLabel: cabinet });
+      expect(refusedWith(refused)).toBe('name-taken');
+    }
+    const other = must(await addPlace(book, by(), { name: ' Top   shelf ', kind: 'shelf', parentLabel: cabinet }));
+    expect(other.name).toBe('Top shelf');
+    const change = { label: other.label, kind: 'shelf' as const, parentLabel: cabinet };
+    expect(refusedWith(await changePlace(book, by(), { ...change, name: 'sHELF 1' }))).toBe('name-taken');
+    must(await changePlace(book, by(), { ...change, name: 'TOP SHELF' }));
+    const told = await history(book, { placeId: other.placeId });
+    const says = told.entries.map((entry) => sayEntry(entry, { timeZone: 'UTC', today: TODAY, prefer: 'metric' }).what);
+    expect(says).toEqual(['Changed the place', 'Added the place Top shelf']);
+    must(await changePlace(book, by(), { label: other.label, name: 'Top shelf', kind: 'bench' }));
   });
 
   it('mark what was kept too cold, in the place and inside it, and say so in the workshop’s own units', async () => {

@@ -4,11 +4,12 @@ import { reverseEntry } from '@/app/_server/ledger/reverse-entry';
 import { answerPull } from '@/app/_server/pull/answer-pull';
 import { pullContainer } from '@/app/_server/pull/pull-container';
 import { sayRefusal } from '@/app/_server/words/say-refusal';
+import { sayMixedWith } from '@/app/(shop)/pull/_ui/say-mixed-with';
 import { unwrap } from '@/shared/result/result';
 import type { OwnLabelCode } from '@/shared/scan-codes/own-label';
 import { printOwnLabel } from '@/shared/scan-codes/print-own-label';
 import { stocked } from '@/tests/support/stock-of-a-test';
-import { by, day, freshBook, must, NOW, type TestBook } from '@/tests/support/test-book';
+import { by, day, freshBook, must, NOW, type TestBook, TODAY } from '@/tests/support/test-book';
 
 const ON = { purpose: 'client' as const, dayOfUse: day('2026-12-05') };
 
@@ -41,6 +42,14 @@ describe('parts A and B', () => {
     const wrong = await ask(otherB, { pairedLabel: partA });
     expect(wrong.verdict).toMatchObject({ word: 'stop', override: { allowed: false, because: ['wrong-system'] } });
     expect(wrong.pairedWith?.label).toBe(printOwnLabel(partA as OwnLabelCode));
+  });
+
+  it('say how the other part stands on the day', async () => {
+    const { mixedWith } = await ask(partB, { pairedLabel: partA });
+    expect(mixedWith && sayMixedWith(mixedWith, { today: TODAY, prefer: 'imperial' })).toMatch(
+      new RegExp(`^Mixed with ${printOwnLabel(partA as OwnLabelCode)}, part A: good to \\d+ \\w+`),
+    );
+    expect((await ask(partB, {})).mixedWith).toBeNull();
   });
 
   it('are refused against a label that is no other part the book knows', async () => {

@@ -6,6 +6,7 @@ import { longMonth, monthNamed, shortMonth } from '@/shared/calendar/month-names
 import { readTypedDate } from '@/shared/calendar/read-typed-date';
 import { sayDate } from '@/shared/calendar/say-date';
 import { sayDateError } from '@/shared/calendar/say-date-error';
+import { sayWeekday } from '@/shared/calendar/say-weekday';
 import { unwrap } from '@/shared/result/result';
 
 const day = (text: string): CalendarDate => unwrap(parseCalendarDate(text));
@@ -130,6 +131,67 @@ describe('readTypedDate', () => {
     }
   });
 
+  describe('with an aim', () => {
+    const aimed = (text: string, aim: 'ahead' | 'past', order: 'day-first' | 'month-first' = 'month-first') =>
+      unwrap(readTypedDate(text, { today, order, aim }));
+
+    it('takes 12/02/2026 in the workshop’s order and offers the other', () => {
+      const [december, february] = [
+        { date: '2026-12-02', precision: 'day' },
+        { date: '2026-02-12', precision: 'day' },
+      ];
+      expect(aimed('12/02/2026', 'ahead')).toEqual(december);
+      expect(aimed('12/02/2026', 'ahead', 'day-first')).toEqual({ ...february, instead: [december] });
+      expect(aimed('12/02/2026', 'past')).toEqual({ ...december, instead: [february] });
+      expect(aimed('12/02/2026', 'past', 'day-first')).toEqual(february);
+      expect(aimed('02/03/2027', 'ahead').instead).toEqual([{ date: '2027-03-02', precision: 'day' }]);
+    });
+
+    it('takes a day without a year for the next such day, or the last one, today included', () => {
+      expect(aimed('12 Oct', 'ahead')).toEqual({ date: '2027-10-12', precision: 'day' });
+      expect(aimed('12 Oct', 'past')).toEqual({ date: '2026-10-12', precision: 'day' });
+      expect(aimed('12 Dec', 'past')).toEqual({ date: '2025-12-12', precision: 'day' });
+      for (const aim of ['ahead', 'past'] as const) expect(aimed('25 Nov', aim).date).toBe(today);
+      expect(aimed('29 Feb', 'ahead').date).toBe('2028-02-29');
+      expect(aimed('Jan 27', 'ahead')).toEqual({
+        date: '2027-01-27',
+        precision: 'day',
+        instead: [{ date: '2027-01-31', precision: 'month' }],
+      });
+    });
+
+    it('reads 12/1 in the workshop’s order', () => {
+      expect(aimed('12/1', 'ahead')).toMatchObject({ date: '2026-12-01', instead: [{ date: '2027-01-12' }] });
+      expect(aimed('12/1', 'ahead', 'day-first')).toMatchObject({
+        date: '2027-01-12',
+        instead: [{ date: '2026-12-01' }],
+      });
+      expect(aimed('12/27', 'ahead', 'day-first')).toMatchObject({ date: '2026-12-27', precision: 'day' });
+      expect(readTypedDate('13/13', { today, order: 'day-first', aim: 'ahead' })).toMatchObject({
+        error: { code: 'no-such-month' },
+      });
+    });
+
+    it('understands today, tomorrow and yesterday, which no label says', () => {
+      expect(['today', ' Tomorrow', 'yesterday'].map((text) => aimed(text, 'ahead').date)).toEqual([
+        '2026-11-25',
+        '2026-11-26',
+        '2026-11-24',
+      ]);
+      expect(read('tomorrow')).toMatchObject({ ok: false });
+      expect(readTypedDate('constructor', { today, order: 'day-first', aim: 'past' })).toMatchObject({ ok: false });
+    });
+
+    it('reads back every date it says, and never asks', () => {
+      fc.assert(
+        fc.property(fc.integer({ min: -20_000, max: 40_000 }), fc.constantFrom('ahead', 'past'), (offset, aim) => {
+          const date = addDays(today, offset);
+          expect(aimed(sayDate(date), aim)).toEqual({ date, precision: 'day' });
+        }),
+      );
+    });
+  });
+
   it('never throws, whatever is typed, and always has words for a failure', () => {
     const alphabet = fc.constantFrom(...'0123456789 /.-,decjanExPth', 'Dec ', '2026', '/');
     fc.assert(
@@ -146,6 +208,14 @@ describe('readTypedDate', () => {
       ),
       { numRuns: 1000 },
     );
+  });
+});
+
+describe('sayWeekday', () => {
+  it('follows the ISO 8601 week: 1 January 2001 was a Monday', () => {
+    expect(
+      ['2001-01-01', '2026-11-25', '2026-12-02', '2000-12-31', '1970-01-01'].map((text) => sayWeekday(day(text))),
+    ).toEqual(['Mon', 'Wed', 'Wed', 'Sun', 'Thu']);
   });
 });
 

@@ -1,6 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { parseLength } from '@/shared/units/parse-length';
+import { sayLengthError } from '@/shared/units/say-length-error';
 import type { UnitSystem } from '@/shared/units/unit-system';
 
 const IN = 25_400_000;
@@ -68,8 +69,19 @@ describe('thickness in quarters', () => {
     expect(thickness(text)).toEqual({ ok: true, value: inches * IN });
   });
 
-  it.each(['11/4', '13/4', '21/4', '23/4', '26/4', '16/8', '8/4 mm', '1 8/4'])('%s is no such thickness', (text) => {
+  it.each(['11/4', '13/4', '21/4', '23/4', '31/4', '16/8', '8/4 mm', '1 8/4'])('%s is no such thickness', (text) => {
     expect(thickness(text)).toEqual({ ok: false, error: { code: 'improper-fraction', at: 0 } });
+  });
+
+  it.each([
+    ['9/4', '8/4 or 10/4?'],
+    ['15/4"', '14/4 or 16/4?'],
+    ['26/4', '24/4 is the most.'],
+  ])('%s is not sold: %s', (text, sold) => {
+    const read = thickness(text);
+    expect(read).toMatchObject({ ok: false, error: { code: 'not-sold-in-quarters', at: 0 } });
+    const said = read.ok ? '' : sayLengthError(read.error, { prefer: 'imperial' });
+    expect(said).toBe(`${text.replace('"', '')} is not a thickness that is sold: ${sold}`);
   });
 
   it('is not a length', () => {

@@ -76,6 +76,7 @@ export function InspectAct({ lotId, containerLabel, today, order, suggested }: I
               label="Made on"
               today={today}
               order={order}
+              aim="past"
               value={typed.madeOn}
               onChange={set('madeOn')}
               error={errors.madeOn}
@@ -87,6 +88,7 @@ export function InspectAct({ lotId, containerLabel, today, order, suggested }: I
                 optional
                 today={today}
                 order={order}
+                aim="ahead"
                 value={typed.validUntil}
                 onChange={set('validUntil')}
                 error={errors.validUntil}

@@ -41,7 +41,7 @@ export function inspectionSchema(typing: Typing) {
       const madeOn = read.day('madeOn', typed.madeOn);
       if (typed.madeOn.trim() === '') read.say('madeOn', 'Give the day it was made.');
       const passed = outcome === 'passed';
-      const validUntil = passed ? read.day('validUntil', typed.validUntil) : undefined;
+      const validUntil = passed ? read.day('validUntil', typed.validUntil, 'ahead') : undefined;
       return madeOn ? { ...typed, madeOn, passed, validUntil } : z.NEVER;
     });
 }

@@ -104,6 +104,8 @@ function sayWhat(entry: HistoryEntry, context: SayMovements): { what: string; wh
       return { what: `Taken${forJob}`, why };
     case 'piece-freed':
       return { what: `Freed${entry.job ? ` from ${entry.job.name}` : ''}`, why };
+    case 'piece-changed':
+      return { what: 'Put right what the book says of it', why };
     case 'inspected':
       return { what: why, why: '' };
     case 'reading-taken':
@@ -119,7 +121,7 @@ function sayWhat(entry: HistoryEntry, context: SayMovements): { what: string; wh
     case 'code-taught':
       return { what: 'Taught a code', why };
     case 'place-added':
-      return { what: `Added the place ${entry.place ?? why}`, why: '' };
+      return { what: `Added the place ${why || entry.place}`, why: '' };
     case 'place-changed':
       return { what: 'Changed the place', why };
     case 'temperature-noted':

@@ -6,7 +6,7 @@ import type { CalendarDate } from '@/shared/calendar/calendar-date';
 import { compareDates } from '@/shared/calendar/compare-dates';
 import { sayDate } from '@/shared/calendar/say-date';
 import type { UnitSystem } from '@/shared/units/unit-system';
-import { judgePiece } from '@/shared/wood/judge-piece';
+import { judgePiece, type PieceReason } from '@/shared/wood/judge-piece';
 import { sayPieceReason } from '@/shared/wood/say-piece-reason';
 
 /** A piece of wood as a list shows it, judged for today. */
@@ -34,7 +34,6 @@ export function pieceRow(line: PieceLine, { today, prefer }: { today: CalendarDa
   const verdict = judgePiece(line.facts, today);
   const said = sayPiece(line, prefer);
   const newest = [...line.readings].sort((a, b) => compareDates(a.takenOn, b.takenOn)).at(-1);
-  const worst = verdict.reasons[0];
   return {
     stockId: line.stockId,
     label: line.label,
@@ -47,6 +46,13 @@ export function pieceRow(line: PieceLine, { today, prefer }: { today: CalendarDa
     moisture: newest ? `${newest.mcTenths / 10} % on ${sayDate(newest.takenOn, { today })}` : 'Moisture not read',
     usedUp: !line.facts.inStock,
     word: verdict.word,
-    because: worst ? sayPieceReason(worst).says : null,
+    because: sayWorst(verdict.reasons),
   };
+}
+
+/** The first reason; of a piece that is promised also the first of what is wrong with it, which whoever it is for needs to know. */
+function sayWorst(reasons: readonly PieceReason[]): string | null {
+  const [worst, next] = reasons;
+  const said = worst?.code === 'promised-elsewhere' ? [worst, next] : [worst];
+  return said.flatMap((reason) => (reason ? sayPieceReason(reason).says : [])).join(' ') || null;
 }

@@ -1,6 +1,8 @@
 import type { ContainerLine } from '@/app/_server/stock/judgeable';
+import { LinkKey } from '@/app/_ui/keys';
 import { ReasonList } from '@/app/_ui/verdict/reason-list';
 import { VerdictPanel } from '@/app/_ui/verdict/verdict-panel';
+import { confirmDatesHref } from '@/app/(shop)/_parts/stock/confirm-dates-href';
 import { sayStanding } from '@/app/(shop)/_parts/stock/say-standing';
 import styles from '@/app/(shop)/_parts/stock/stock.module.css';
 import type { CalendarDate } from '@/shared/calendar/calendar-date';
@@ -14,7 +16,7 @@ import type { UnitSystem } from '@/shared/units/unit-system';
 export interface VerdictTodayProps {
   verdict: Verdict;
   usedUp: boolean;
-  line: Pick<ContainerLine, 'unit' | 'kind'>;
+  line: Pick<ContainerLine, 'unit' | 'kind' | 'lotId'>;
   today: CalendarDate;
   prefer: UnitSystem;
 }
@@ -22,6 +24,7 @@ export interface VerdictTodayProps {
 /** How a container stands for a client's job today, with every reason and what to do about it. Pull judges it for another day. */
 export function VerdictToday({ verdict, usedUp, line, today, prefer }: VerdictTodayProps) {
   if (usedUp) return <p className={styles.gone}>Nothing is left of it. The history says where it went.</p>;
+  const confirmHref = confirmDatesHref(verdict.reasons, line.lotId);
   const { limit, because } = sayStanding(verdict, { today, prefer });
   const sayAmount = (amount: number) => printQuantity(amountOf(line.unit, amount), line.unit, { prefer });
   return (
@@ -37,6 +40,13 @@ export function VerdictToday({ verdict, usedUp, line, today, prefer }: VerdictTo
             toDo: whatToDo(reason, { materialKind: line.kind, prefer }),
           }))}
         />
+      ) : null}
+      {confirmHref ? (
+        <div className={styles.keysRow}>
+          <LinkKey variant="ghost" href={confirmHref}>
+            Confirm its dates
+          </LinkKey>
+        </div>
       ) : null}
     </>
   );

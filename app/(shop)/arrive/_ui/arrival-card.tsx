@@ -182,6 +182,7 @@ export function ArrivalCard({
               label="Arrived on"
               today={shop.today}
               order={shop.order}
+              aim="past"
               value={card.receivedOn}
               onChange={set('receivedOn')}
               error={errors.receivedOn}

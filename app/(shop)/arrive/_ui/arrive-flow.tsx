@@ -331,7 +331,7 @@ export function ArriveFlow({ shop, places: given, start }: ArriveFlowProps) {
               ? { href: `/lots/${booked.lotId}`, words: 'Open their lot' }
               : { href: thingHref(label), words: 'Open its page' }
           }
-          print={many ? `Print ${booked.labels.length} labels` : 'Print its label'}
+          print={many ? 'Print their labels' : 'Print its label'}
           next="Next: scan again"
           onNext={toScan}
         />

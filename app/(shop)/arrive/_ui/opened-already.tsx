@@ -60,6 +60,7 @@ export function OpenedAlready({
             hint={`As near as you know; a month will do. If nobody knows, the earliest it can have been.${many ? ' The same for all of them.' : ''}`}
             today={shop.today}
             order={shop.order}
+            aim="past"
             value={card.openedOn}
             onChange={(openedOn) => onChange({ ...card, openedOn })}
             error={errors.openedOn ?? errors.opened}
@@ -119,7 +120,7 @@ export function OpenedAlready({
 
 /** Whether only a month or a year was typed. */
 function isPartOfDate(text: string, shop: ShopFacts): boolean {
-  const read = readTypedDate(text, shop);
+  const read = readTypedDate(text, { ...shop, aim: 'past' });
   return read.ok && read.value.precision !== 'day';
 }
 

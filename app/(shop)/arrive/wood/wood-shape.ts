@@ -48,7 +48,7 @@ export function typedPiece(wood: TypedWood, { prefer }: Context): Measured | und
 /** How the wood stands at the door: too wet, broken, strapped, or never read. */
 export function judgeWood(wood: TypedWood, context: Context): PieceVerdict {
   const moisture = readMoisture(wood.moisture);
-  const received = readTypedDate(wood.receivedOn, context);
+  const received = readTypedDate(wood.receivedOn, { ...context, aim: 'past' });
   const takenOn = received.ok && received.value.date <= context.today ? received.value.date : context.today;
   const readings = moisture.ok ? [{ takenOn, mcTenths: moisture.value }] : [];
   return judgePiece({ inStock: true, hold: 'free', flags: wood.flags, readings, form: wood.form }, context.today);

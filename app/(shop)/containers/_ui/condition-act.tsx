@@ -84,7 +84,10 @@ function adviceFor(
 ): { condition: Condition; says: string } | undefined {
   const says =
     condition === 'frozen'
-      ? whatToDo(freezingRuins ? { code: 'frozen-ruined', weight: 'stop' } : { code: 'frozen-thaw', weight: 'care' }, about)
+      ? whatToDo(
+          freezingRuins ? { code: 'frozen-ruined', weight: 'stop' } : { code: 'frozen-thaw', weight: 'care' },
+          about,
+        )
       : condition === 'gelled' || condition === 'skinned-through'
         ? whatToDo({ code: condition, weight: 'stop' }, about)
         : whatToDo({ code: condition, weight: 'care' }, about);

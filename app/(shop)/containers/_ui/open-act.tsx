@@ -43,6 +43,7 @@ export function OpenAct({
               hint="From this day it keeps as long as its label or data sheet says once opened."
               today={today}
               order={order}
+              aim="past"
               value={on}
               onChange={setOn}
               error={errors.opened}

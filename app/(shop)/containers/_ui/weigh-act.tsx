@@ -8,11 +8,11 @@ import { TextField } from '@/app/_ui/field/text-field';
 import { Fold } from '@/app/_ui/fold';
 import { ActForm } from '@/app/(shop)/_parts/acts/act-form';
 import { weighAction } from '@/app/(shop)/containers/actions';
-import { leftByWeight, sayWeighedError } from '@/app/(shop)/containers/left-by-weight';
+import { leftByWeight, sayWeighedError, sayWeighedLeft } from '@/app/(shop)/containers/left-by-weight';
 import { parseQuantity } from '@/shared/units/parse-quantity';
 import { printQuantity } from '@/shared/units/print-quantity';
 import { sayQuantityError } from '@/shared/units/say-quantity-error';
-import { amountOf, type StockUnit } from '@/shared/units/stock-unit';
+import type { StockUnit } from '@/shared/units/stock-unit';
 import type { UnitSystem } from '@/shared/units/unit-system';
 
 export interface WeighActProps {
@@ -46,8 +46,7 @@ export function WeighAct({ label, unit, prefer, left, tare: knownTare, densityGr
     if (!gross.ok || !tare.ok) return null;
     const weighed = leftByWeight({ gross: gross.value, tare: tare.value }, unit, densityGramsPerLitre);
     if (!weighed.ok) return sayWeighedError(weighed.error);
-    const amount = printQuantity(amountOf(unit, weighed.value.left), unit, { prefer });
-    return `Leaves ${amount}${weighed.value.computed ? `, computed from its density, ${densityGramsPerLitre} g/L` : ''}.`;
+    return sayWeighedLeft(weighed.value, unit, { prefer, density: densityGramsPerLitre });
   };
 
   return (

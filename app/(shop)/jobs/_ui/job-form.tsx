@@ -49,7 +49,7 @@ export function JobForm({ job, today, dateOrder, then }: JobFormProps) {
   const [note, setNote] = useState(job?.note ?? '');
   const [faults, setFaults] = useState<Record<string, string>>({});
 
-  const read = readTypedDate(dayText, { today, order: dateOrder });
+  const read = readTypedDate(dayText, { today, order: dateOrder, aim: 'ahead' });
   const day = read.ok && !read.value.ambiguous && read.value.precision === 'day' ? read.value.date : undefined;
   const problem = job ? changing.problem : adding.problem;
   /** A fault is said until it is put right, not until the key is pressed again. */
@@ -118,6 +118,7 @@ export function JobForm({ job, today, dateOrder, then }: JobFormProps) {
           hint="The day that counts: the last lift of the pour, or the last coat of finish."
           today={today}
           order={dateOrder}
+          aim="ahead"
           value={dayText}
           onChange={(text) => setDayText(text)}
           error={error('dayOfUse')}

@@ -41,35 +41,38 @@ export function DatesAct({ lotId, dates, unconfirmed, today, order }: DatesActPr
     />
   );
   return (
-    <Fold
-      group="act"
-      title={unconfirmed ? 'Confirm its dates' : 'Correct its dates'}
-      now={unconfirmed ? 'read, not yet confirmed' : undefined}
-    >
-      <ActForm
-        action={lotDatesAction}
-        input={{ lotId, ...typed }}
-        words={changed || !unconfirmed ? 'Write the dates' : 'They are as printed'}
-        done="The dates of the lot are in the book."
-        onDone={() => set('why')('')}
+    <div id="dates">
+      <Fold
+        group="act"
+        open={unconfirmed}
+        title={unconfirmed ? 'Confirm its dates' : 'Correct its dates'}
+        now={unconfirmed ? 'read, not yet confirmed' : undefined}
       >
-        {(errors) => (
-          <>
-            {field('madeOn', 'Made on', errors.madeOn)}
-            {field('bestBefore', 'Best before', errors.bestBefore)}
-            {field('useBy', 'Use by', errors.useBy)}
-            <TextField
-              label="Why"
-              hint="What was read wrong, or where the right date stands."
-              optional
-              value={typed.why}
-              onChange={set('why')}
-              maxLength={500}
-              error={errors.why}
-            />
-          </>
-        )}
-      </ActForm>
-    </Fold>
+        <ActForm
+          action={lotDatesAction}
+          input={{ lotId, ...typed }}
+          words={changed || !unconfirmed ? 'Write the dates' : 'They are as printed'}
+          done="The dates of the lot are in the book."
+          onDone={() => set('why')('')}
+        >
+          {(errors) => (
+            <>
+              {field('madeOn', 'Made on', errors.madeOn)}
+              {field('bestBefore', 'Best before', errors.bestBefore)}
+              {field('useBy', 'Use by', errors.useBy)}
+              <TextField
+                label="Why"
+                hint="What was read wrong, or where the right date stands."
+                optional
+                value={typed.why}
+                onChange={set('why')}
+                maxLength={500}
+                error={errors.why}
+              />
+            </>
+          )}
+        </ActForm>
+      </Fold>
+    </div>
   );
 }

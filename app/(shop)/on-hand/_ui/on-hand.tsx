@@ -1,7 +1,7 @@
 'use client';
 
 import { useId } from 'react';
-import { Key } from '@/app/_ui/keys';
+import { Key, LinkKey } from '@/app/_ui/keys';
 import { PlainError } from '@/app/_ui/plain-error';
 import { DrawnHow, PieceWall } from '@/app/(shop)/_parts/stock/piece-wall';
 import { AlsoFound } from '@/app/(shop)/on-hand/_ui/also-found';
@@ -94,6 +94,11 @@ export function OnHand({ ask: asked, shelf: first, today }: { ask: Ask; shelf: S
       {shelf.containers.length > 0 ? <Materials rows={shelf.containers} today={today} /> : null}
       {shelf.pieces.length > 0 ? (
         <>
+          <div className={styles.more}>
+            <LinkKey variant="ghost" href="/on-hand/fits">
+              What can a top be cut from?
+            </LinkKey>
+          </div>
           <DrawnHow rows={shelf.pieces} />
           <PieceWall rows={shelf.pieces} label="Wood" />
         </>

@@ -6,9 +6,12 @@ import type { CalendarDate } from '@/shared/calendar/calendar-date';
 import { sayDate } from '@/shared/calendar/say-date';
 import type { CurrencyCode } from '@/shared/units/currency';
 import type { MinorUnits } from '@/shared/units/minor-units';
-import type { Nanometres } from '@/shared/units/nanometres';
+import { type Nanometres, nanometres } from '@/shared/units/nanometres';
 import { printLength } from '@/shared/units/print-length';
 import type { UnitSystem } from '@/shared/units/unit-system';
+import { USUAL_PASSES } from '@/shared/wood/flatten-piece';
+
+const FLATTENING = USUAL_PASSES.reduce((sum, { takes, faces }) => sum + takes * faces, 0);
 
 /** A piece among the answers, in words. */
 export type FitRow = {
@@ -53,7 +56,8 @@ export function fitRow(piece: JudgedPiece, sizes: WhatFits['sizes'], { prefer, t
     liveEdges: { left: live.includes('left'), right: live.includes('right') },
     drawn: `${title}, ${size}: ${words}`,
     facts: [
-      `${size}, ${say(line.thicknessNm)} rough → ${onTheRule(piece.thicknessLeft, 'down', prefer)} flattened`,
+      size,
+      `${say(line.thicknessNm)} rough → ${onTheRule(piece.thicknessLeft, 'down', prefer)} flattened`,
       newest ? `${newest.mcTenths / 10} % on ${sayDate(newest.takenOn, { today })}` : 'Moisture not read',
       ...(live.length ? [live.length === 2 ? 'Live edges on both sides' : `Live edge on the ${live[0]}`] : []),
       ...(judged.fit.answer === 'nearly' ? [sayWouldGive(judged.fit.missing, { prefer })] : []),
@@ -63,7 +67,11 @@ export function fitRow(piece: JudgedPiece, sizes: WhatFits['sizes'], { prefer, t
     cost: line.cost,
     waste: sayWaste(judged),
     why: sayRank(piece.reasons, { moisture, prefer }),
-    how: [`Widths ${widths} at the start, half way and the end of ${say(line.lengthNm)}.`, ...sayHow(piece, prefer)],
+    how: [
+      `Widths ${widths} at the start, half way and the end of ${say(line.lengthNm)}, joined by straight lines.`,
+      `Thickness is less ${say(nanometres(FLATTENING))} for flattening both faces (common practice), with no warp measured.`,
+      ...sayHow(piece, prefer),
+    ],
   };
 }
 
@@ -84,7 +92,7 @@ function sayHow({ judged: { fit, spare } }: JudgedPiece, prefer: UnitSystem): re
     const { placement, scored } = fit.place;
     const turned = Math.abs((placement.angle * 180) / Math.PI);
     return [
-      `The middle of the top lies ${onTheRule(Math.round(placement.x * 1000) as Nanometres, 'down', prefer)} from the start, ${
+      `The middle of the top lies ${onTheRule(nanometres(Math.round(placement.x * 1000)), 'down', prefer)} from the start, ${
         turned < 0.05 ? 'straight along the piece' : `turned ${turned.toFixed(1)}° on the piece`
       }.`,
       'Of the places that hold it, the one that keeps the largest offcut in one piece, then runs along the middle of the wood, then lies straightest.',

@@ -1,4 +1,5 @@
 import type { JudgedPiece } from '@/app/_server/fits/what-fits';
+import { isStraight } from '@/app/(shop)/on-hand/fits/is-straight';
 import { leastMissing } from '@/app/(shop)/on-hand/fits/say-fit';
 import { drawnShape, WHOLE } from '@/shared/fit/drawn-shape';
 import type { HalfSizes } from '@/shared/fit/top-shape';
@@ -15,7 +16,7 @@ export type FitView = {
   readonly top: readonly At[];
   /** Solid: it fits. Dashed: it fits, with a condition. Dotted: it does not. */
   readonly line: 'solid' | 'dashed' | 'dotted';
-  /** Where the wood is too narrow: the places on its two edges. */
+  /** Where the wood is too narrow: the places on its two edges; none on a straight board. */
   readonly tight: readonly At[];
   /** Around wood and top. */
   readonly box: { readonly x: number; readonly y: number; readonly width: number; readonly height: number };
@@ -40,7 +41,7 @@ export function fitView(
   const wood = outline.ring.map(onPage);
   const top = thinned(drawnShape(sizes, WHOLE, place.placement)).map(onPage);
   const bounds = boundsOf(outline.ring);
-  const at = least?.lacks === 'width' ? bounds.left + least.top.at / 1000 : undefined;
+  const at = least?.lacks === 'width' && !isStraight(outline) ? bounds.left + least.top.at / 1000 : undefined;
   const run = at === undefined ? undefined : woodRunsAt(outline, at)[0];
   return {
     wood,

@@ -1,36 +1,13 @@
 import type { FitAsk } from '@/app/_server/fits/what-fits';
-import { type FitRequestError, readRequest } from '@/shared/fit/fit-request';
-import { LEAST_EXPONENT, MOST_EXPONENT, type TopShape } from '@/shared/fit/top-shape';
-import { err, ok, type Result } from '@/shared/result/result';
-import { type Nanometres, nanometres } from '@/shared/units/nanometres';
-import { parseLength } from '@/shared/units/parse-length';
-import { sayLengthError } from '@/shared/units/say-length-error';
+import { readTyped } from '@/app/(shop)/on-hand/fits/read-typed';
+import {
+  firstQuestion,
+  type QuestionProblems,
+  type ShapeKind,
+  type TypedQuestion,
+} from '@/app/(shop)/on-hand/fits/typed-question';
+import type { Result } from '@/shared/result/result';
 import type { UnitSystem } from '@/shared/units/unit-system';
-
-export const SHAPES = ['rectangle', 'round', 'oval', 'superellipse'] as const;
-export type ShapeKind = (typeof SHAPES)[number];
-
-/** The question as it is typed and as its address keeps it: `?shape=oval&l=78&w=36`. */
-export type TypedQuestion = {
-  readonly shape: ShapeKind;
-  readonly l: string;
-  readonly w: string;
-  /** Corner radius of a rectangle; exponent of a superellipse. */
-  readonly r: string;
-  readonly n: string;
-  readonly edge: string;
-  readonly trim: string;
-  /** Degrees the grain may run off the length. */
-  readonly grain: string;
-  readonly thick: string;
-  /** The most it may read, in per cent; empty asks for none. */
-  readonly mc: string;
-  readonly species: string;
-  readonly free: boolean;
-};
-
-export type QuestionField = Exclude<keyof TypedQuestion, 'shape' | 'species' | 'free'>;
-export type QuestionProblems = Partial<Record<QuestionField, string>>;
 
 export type Question = {
   readonly typed: TypedQuestion;
@@ -41,26 +18,8 @@ export type Question = {
 
 export type GivenParams = Record<string, string | string[] | undefined>;
 
+const SHAPES: readonly ShapeKind[] = ['rectangle', 'round', 'oval', 'superellipse'];
 const MOST_LETTERS = 40;
-
-/** What stands in the form before anyone types. Edge and end allowances: common practice. */
-export function firstQuestion(prefer: UnitSystem): TypedQuestion {
-  const imperial = prefer === 'imperial';
-  return {
-    shape: 'rectangle',
-    l: '',
-    w: '',
-    r: '',
-    n: '2.5',
-    edge: imperial ? '1/2' : '12',
-    trim: imperial ? '2' : '50',
-    grain: '5',
-    thick: '',
-    mc: '10',
-    species: '',
-    free: false,
-  };
-}
 
 /**
  * Reads the address. Everything typed is kept as it was typed; every field that does not read is named at once with what
@@ -88,96 +47,4 @@ export function readQuestion(params: GivenParams, prefer: UnitSystem): Question 
     free: params.free === 'yes',
   };
   return { typed, asked: params.l !== undefined, read: readTyped(typed, prefer) };
-}
-
-function readTyped(typed: TypedQuestion, prefer: UnitSystem): Result<FitAsk, QuestionProblems> {
-  const problems: QuestionProblems = {};
-  const length = (field: QuestionField, ifEmpty?: Nanometres): Nanometres => {
-    if (typed[field].trim() === '' && ifEmpty !== undefined) return ifEmpty;
-    const read = parseLength(typed[field], { prefer, ...(field === 'thick' && { mode: 'thickness' }) });
-    if (!read.ok) problems[field] = sayLengthError(read.error, { prefer });
-    return read.ok ? read.value : nanometres(0);
-  };
-  const number = (field: QuestionField, { least, most, say }: { least: number; most: number; say: string }): number => {
-    const plain = typed[field]
-      .trim()
-      .replace(',', '.')
-      .replace(/\s*[%°]$/, '');
-    const value = /^\d{1,3}(\.\d{1,2})?$/.test(plain) ? Number(plain) : Number.NaN;
-    if (!(value >= least && value <= most)) problems[field] = say;
-    return Number.isNaN(value) ? least : value;
-  };
-  const none = nanometres(0);
-  const shape = readShape(typed.shape, length, number);
-  const trim = length('trim', none);
-  const edgeAllowance = length('edge', none);
-  const grainWindow = number('grain', { least: 0, most: 45, say: 'The grain may run from 0 to 45 degrees off.' });
-  const thickness = typed.thick.trim() === '' ? undefined : length('thick');
-  if (thickness === 0 && !problems.thick)
-    problems.thick = 'A finished thickness is above zero. Leave it empty for any.';
-  const mc =
-    typed.mc.trim() === ''
-      ? undefined
-      : number('mc', { least: 4, most: 60, say: 'Type a moisture from 4 to 60 %, or leave it empty for any.' });
-  const request = {
-    shape,
-    grainWindow,
-    edgeAllowance,
-    trims: { start: trim, end: trim },
-    // The book has no defects to fill or keep clear of yet.
-    filling: true,
-  };
-  const checked = readRequest(request);
-  if (!checked.ok) {
-    const [field, says] = sayRequestError(checked.error, typed.shape);
-    problems[field] ??= says;
-  }
-  if (Object.keys(problems).length > 0) return err(problems);
-  return ok({
-    request,
-    ...(thickness !== undefined && { thickness }),
-    ...(mc !== undefined && { mostTenths: Math.round(mc * 10) }),
-    ...(typed.species !== '' && { species: typed.species }),
-    freeOnly: typed.free,
-  });
-}
-
-function readShape(
-  kind: ShapeKind,
-  length: (field: QuestionField, ifEmpty?: Nanometres) => Nanometres,
-  number: (field: QuestionField, within: { least: number; most: number; say: string }) => number,
-): TopShape {
-  switch (kind) {
-    case 'round':
-      return { kind, diameter: length('l') };
-    case 'rectangle':
-      return { kind, length: length('l'), width: length('w'), cornerRadius: length('r', nanometres(0)) };
-    case 'oval':
-      return { kind, length: length('l'), width: length('w') };
-    case 'superellipse': {
-      const say = `Type an exponent from ${LEAST_EXPONENT} to ${MOST_EXPONENT}: 2 is an oval, 2.5 a soft rectangle.`;
-      const exponent = number('n', { least: LEAST_EXPONENT, most: MOST_EXPONENT, say });
-      return { kind, length: length('l'), width: length('w'), exponent };
-    }
-  }
-}
-
-function sayRequestError(error: FitRequestError, kind: ShapeKind): [QuestionField, string] {
-  switch (error.code) {
-    case 'bad-length':
-      return ['l', `The ${kind === 'round' ? 'diameter' : 'length'} is above zero and at most 15 m.`];
-    case 'bad-width':
-      return ['w', 'The width is above zero and at most 15 m.'];
-    case 'bad-corner-radius':
-      return ['r', 'A corner radius is at most half the shorter side.'];
-    case 'bad-exponent':
-      return ['n', `Type an exponent from ${error.least} to ${error.most}.`];
-    case 'bad-grain-window':
-      return ['grain', 'The grain may run from 0 to 45 degrees off.'];
-    case 'bad-allowance':
-      return ['edge', 'An allowance cannot be below zero.'];
-    case 'bad-tolerance':
-    case 'bad-nearly-from':
-      throw new Error(`Not asked by this form: ${error.code}`);
-  }
 }

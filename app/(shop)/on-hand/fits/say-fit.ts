@@ -1,5 +1,6 @@
 import type { FitCondition } from '@/app/_server/fits/conditions-of-piece';
 import type { JudgedPiece } from '@/app/_server/fits/what-fits';
+import { isStraight } from '@/app/(shop)/on-hand/fits/is-straight';
 import { onTheRule } from '@/app/(shop)/on-hand/fits/on-the-rule';
 import type { Nearly } from '@/shared/fit/nearly';
 import type { RankReason } from '@/shared/fit/rank-slabs';
@@ -10,10 +11,13 @@ import { sayPieceReason } from '@/shared/wood/say-piece-reason';
 type Sized = { readonly prefer: UnitSystem };
 
 /** The words that stand on a drawing: `fits, 2 1/4 in to spare`, `fits, but strapped`, `nearly: 3 1/8 in too narrow at 61 in`. */
-export function sayOnWood({ judged, conditions }: Pick<JudgedPiece, 'judged' | 'conditions'>, sized: Sized): string {
+export function sayOnWood(
+  { judged, conditions, outline }: Pick<JudgedPiece, 'judged' | 'conditions' | 'outline'>,
+  sized: Sized,
+): string {
   const { fit, spare } = judged;
   if (fit.answer === 'no') return 'does not fit';
-  if (fit.answer === 'nearly') return sayNearly(fit.missing, sized);
+  if (fit.answer === 'nearly') return sayNearly(fit.missing, isStraight(outline), sized);
   const [first] = conditions;
   if (first) {
     const more = conditions.length > 1 ? ` (and ${conditions.length - 1} more)` : '';
@@ -34,12 +38,14 @@ export function leastMissing({ tooNarrow, tooShort, largest }: Nearly) {
   return tooShort ? ({ lacks: 'length', top: tooShort } as const) : ({ lacks: 'both', top: largest } as const);
 }
 
-function sayNearly(missing: Nearly, { prefer }: Sized): string {
+function sayNearly(missing: Nearly, straight: boolean, { prefer }: Sized): string {
   const least = leastMissing(missing);
   if (least.lacks === 'both') return `nearly: ${saySize(least.top, prefer)} would fit`;
   const by = onTheRule(least.top.by, 'up', prefer);
   if (least.lacks === 'length') return `nearly: ${by} too short`;
-  return `nearly: ${by} too narrow at ${onTheRule(least.top.at, 'down', prefer)}`;
+  return straight
+    ? `nearly: ${by} too narrow`
+    : `nearly: ${by} too narrow at ${onTheRule(least.top.at, 'down', prefer)}`;
 }
 
 /** The tops a nearly would give: `Would give a top of 78 in × 31 1/2 in, or 66 in × 36 in.` */
@@ -99,33 +105,34 @@ export function sayCondition(condition: FitCondition, { prefer }: Sized): string
 }
 
 /** Why a piece stands where it does, one short sentence for each reason that was asked for. */
-export function sayRank(
-  reasons: readonly RankReason[],
+export function sayRank(reasons: readonly RankReason[], asked: Sized & { readonly moisture: boolean }): string[] {
+  return reasons.map((reason) => sayReason(reason, asked)).filter((says) => says !== '');
+}
+
+function sayReason(
+  { about, standing, amount }: RankReason,
   { moisture, prefer }: Sized & { readonly moisture: boolean },
-): string[] {
-  return reasons.flatMap(({ about, standing, amount }): string[] => {
-    switch (about) {
-      case 'fit':
-        return standing === 'for' ? [] : ['It comes after those the whole top fits in.'];
-      case 'promised':
-        return standing === 'against' ? ['It is promised or held, so it comes after what is free.'] : [];
-      case 'thickness':
-        if (standing === 'unknown') return [];
-        return [standing === 'for' ? 'It is thick enough.' : 'It is too thin, so it comes after what is thick enough.'];
-      case 'dry':
-        if (!moisture) return [];
-        if (standing === 'unknown') return ['Its moisture is not known, so it comes after what is known to be dry.'];
-        return [standing === 'for' ? 'It reads dry enough.' : 'It is too wet, so it comes after what is dry.'];
-      case 'waste':
-        return amount === undefined
-          ? []
-          : [`It wastes ${sayArea(amount, prefer)} beyond the offcut kept; less goes first.`];
-      case 'price':
-        return standing === 'unknown' ? ['Its price is not in the book; a known price goes first.'] : [];
-      case 'weight':
-        return [];
-    }
-  });
+): string {
+  switch (about) {
+    case 'fit':
+      return standing === 'for' ? '' : 'It comes after those the whole top fits in.';
+    case 'promised':
+      return standing === 'against' ? 'It is promised or held, so it comes after what is free.' : '';
+    case 'thickness':
+      return standing === 'for' ? 'It is thick enough.' : 'It is too thin, so it comes after what is thick enough.';
+    case 'dry':
+      if (!moisture) return '';
+      if (standing === 'unknown') return 'Its moisture today is not known, so it comes after what is known to be dry.';
+      return standing === 'for' ? 'It reads dry enough.' : 'It is too wet, so it comes after what is dry.';
+    case 'waste':
+      return amount === undefined
+        ? ''
+        : `It wastes ${sayArea(amount, prefer)} beyond the offcut kept; less goes first.`;
+    case 'price':
+      return standing === 'unknown' ? 'Its price is not in the book; a known price goes first.' : '';
+    case 'weight':
+      return '';
+  }
 }
 
 /** Square millimetres in square feet or square metres, to one or two places. */

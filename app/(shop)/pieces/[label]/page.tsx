@@ -4,6 +4,7 @@ import { bookForPage } from '@/app/_server/book/book-for-page';
 import { listJobs } from '@/app/_server/jobs/read-jobs';
 import { listPlaces } from '@/app/_server/places/place-page';
 import { placeChoices, placeTree } from '@/app/_server/places/place-tree';
+import { listSpecies } from '@/app/_server/stock/list-species';
 import { piecePage } from '@/app/_server/stock/piece-page';
 import { Code } from '@/app/_ui/code';
 import { Facts } from '@/app/_ui/facts';
@@ -21,11 +22,13 @@ import { pieceRow } from '@/app/(shop)/_parts/stock/piece-row';
 import { DrawnHow, PieceWall } from '@/app/(shop)/_parts/stock/piece-wall';
 import { PrintLabel } from '@/app/(shop)/_parts/stock/print-label';
 import styles from '@/app/(shop)/_parts/stock/stock.module.css';
+import { ChangePieceAct } from '@/app/(shop)/pieces/_ui/change-piece-act';
 import { GiveAct } from '@/app/(shop)/pieces/_ui/give-act';
 import { PieceVerdictToday } from '@/app/(shop)/pieces/_ui/piece-verdict-today';
 import { ReadingAct } from '@/app/(shop)/pieces/_ui/reading-act';
 import { WoodFigures } from '@/app/(shop)/pieces/_ui/wood-figures';
 import { figuredPiece } from '@/app/(shop)/pieces/figured-piece';
+import { pieceAsTyped } from '@/app/(shop)/pieces/piece-as-typed';
 import { pieceFacts } from '@/app/(shop)/pieces/piece-facts';
 import { sayDate } from '@/shared/calendar/say-date';
 import { printOwnLabel } from '@/shared/scan-codes/print-own-label';
@@ -50,11 +53,12 @@ export default async function PiecePage({ params }: Props) {
   if (!page) notFound();
   const { line } = page;
   const row = pieceRow(line, { today, prefer });
-  const [places, jobs] = await Promise.all([listPlaces(book), listJobs(book, 'open')]);
+  const [places, jobs, species] = await Promise.all([listPlaces(book), listJobs(book, 'open'), listSpecies(book)]);
   const sisters = page.flitch.filter((each) => each.stockId !== line.stockId);
   const hold = HOLD_STATES.find((state) => state === line.facts.hold) ?? 'free';
   const shown = printOwnLabel(line.label);
   const meant = speciesMeant(line.species);
+  const typed = pieceAsTyped(line, prefer);
 
   return (
     <Page title={row.title} context={<Code>{shown}</Code>} back={{ href: '/on-hand?show=wood', words: 'On hand' }}>
@@ -113,6 +117,14 @@ export default async function PiecePage({ params }: Props) {
               order={order}
               now={row.moisture}
               meter={line.readings[0]?.meter ?? ''}
+            />
+            <ChangePieceAct
+              key={JSON.stringify(typed)}
+              label={line.label}
+              form={line.form}
+              piece={typed}
+              species={species}
+              prefer={prefer}
             />
             <MoveAct
               label={line.label}

@@ -19,17 +19,21 @@ export function typedLength(text: string, prefer: UnitSystem, empty?: Nanometres
 /** A length in the maker's own writing, with what was understood under it. */
 export function LengthField({
   prefer,
+  mode,
   ...field
 }: {
   prefer: UnitSystem;
+  /** A thickness may be typed as lumber is sold: 8/4. */
+  mode?: 'length' | 'thickness';
   label: string;
   hint?: ReactNode;
   optional?: boolean;
   value: string;
   onChange: (text: string) => void;
+  error?: string;
 }) {
   const read = (text: string): Echo => {
-    const length = parseLength(text, { prefer });
+    const length = parseLength(text, { prefer, mode });
     if (!length.ok) return { ok: false, says: sayLengthError(length.error, { prefer }) };
     const other = prefer === 'metric' ? 'imperial' : 'metric';
     return {

@@ -81,6 +81,7 @@ export function ReadingAct({ label, today, order, now, meter }: ReadingActProps)
               label="Read on"
               today={today}
               order={order}
+              aim="past"
               value={typed.takenOn}
               onChange={set('takenOn')}
               error={errors.takenOn}

@@ -43,7 +43,7 @@ export function AddPlace({ choices, parentLabel = '' }: { choices: readonly Plac
       </div>
       {added.length > 0 ? (
         <LinkKey href={`/labels?codes=${added.map(({ label }) => label).join(',')}`} variant="ghost">
-          {added.length === 1 ? 'Print its label' : `Print their ${added.length} labels`}
+          {added.length === 1 ? 'Print its label' : 'Print their labels'}
         </LinkKey>
       ) : null}
     </form>

@@ -168,6 +168,7 @@ export function AmountStep({ bench, answer, onPulled, onChanged }: AmountStepPro
               hint="The day it left the container. It is written today all the same."
               today={answer.today}
               order={bench.dateOrder}
+              aim="past"
               value={draft.takenText}
               onChange={(takenText) => patch({ takenText })}
               error={taken && !taken.ok ? taken.error : problem?.fields?.happenedOn}
@@ -227,7 +228,7 @@ function readTaken(
   order: Bench['dateOrder'],
 ): Result<CalendarDate, string> | undefined {
   if (text === undefined) return undefined;
-  const read = readTypedDate(text, { today, order });
+  const read = readTypedDate(text, { today, order, aim: 'past' });
   if (!read.ok || read.value.ambiguous || read.value.precision !== 'day') return err('Give one whole day.');
   const { date } = read.value;
   if (date > today) return err('That day is still to come.');

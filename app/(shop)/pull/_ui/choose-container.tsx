@@ -35,7 +35,13 @@ export function ChooseContainer({ bench, reply }: { bench: Bench; reply: Extract
                   <Code>{printOwnLabel(line.label)}</Code>
                 </span>
                 <span className={styles.choiceDay}>{sayLeft(line.left, line.unit, units)}</span>
-                <span>{sayVerdict(verdict, { today, prefer: units, sayAmount: (amount) => sayLeft(amount, line.unit, units) })}</span>
+                <span>
+                  {sayVerdict(verdict, {
+                    today,
+                    prefer: units,
+                    sayAmount: (amount) => sayLeft(amount, line.unit, units),
+                  })}
+                </span>
                 <span className={styles.soft}>
                   {line.candidate.container.opened
                     ? `opened ${sayDate(line.candidate.container.opened.on, { today })}`

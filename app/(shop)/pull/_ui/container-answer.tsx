@@ -6,7 +6,9 @@ import { Key, KeyBar, LinkKey } from '@/app/_ui/keys';
 import { ShelfRibbon } from '@/app/_ui/rule/shelf-ribbon';
 import { Section } from '@/app/_ui/section';
 import { ReasonList } from '@/app/_ui/verdict/reason-list';
+import { VerdictMark } from '@/app/_ui/verdict/verdict-mark';
 import { VerdictPanel } from '@/app/_ui/verdict/verdict-panel';
+import { confirmDatesHref } from '@/app/(shop)/_parts/stock/confirm-dates-href';
 import { sayBasis } from '@/app/(shop)/_parts/stock/ribbon-of';
 import type { Bench } from '@/app/(shop)/pull/_ui/bench';
 import { ContainerFacts } from '@/app/(shop)/pull/_ui/container-facts';
@@ -16,7 +18,8 @@ import { sayGoal } from '@/app/(shop)/pull/_ui/pull-goal';
 import { ribbonRange } from '@/app/(shop)/pull/_ui/ribbon-range';
 import { Safety } from '@/app/(shop)/pull/_ui/safety';
 import { sayLeft } from '@/app/(shop)/pull/_ui/say-amount';
-import { sayNever } from '@/app/(shop)/pull/_ui/say-hold';
+import { holdPages, sayHeldBecause, sayNever } from '@/app/(shop)/pull/_ui/say-hold';
+import { sayMixedWith } from '@/app/(shop)/pull/_ui/say-mixed-with';
 import { sayGoodTo, TakeInstead } from '@/app/(shop)/pull/_ui/take-instead';
 import { Why } from '@/app/(shop)/pull/_ui/why';
 import type { OwnLabelCode } from '@/shared/scan-codes/own-label';
@@ -48,6 +51,8 @@ export function ContainerAnswer({ bench, answer, fresh, stale, onAskAgain }: Con
   const better = verdict.instead?.containers[0];
   const never =
     verdict.override !== 'not-needed' && !verdict.override.allowed ? sayNever(verdict.override.because) : undefined;
+  const releases = never?.held ? holdPages(verdict.reasons, line) : [];
+  const confirmHref = confirmDatesHref(verdict.reasons, line.lotId);
   const mayOverride = verdict.override !== 'not-needed' && verdict.override.allowed;
   const goal = sayGoal(bench.goal);
   const other = better && !(verdict.instead?.withThis ?? 0) ? better : undefined;
@@ -62,6 +67,12 @@ export function ContainerAnswer({ bench, answer, fresh, stale, onAskAgain }: Con
         <div>
           <VerdictPanel word={verdict.word} headline={headline(sayVerdict(verdict, context))} fresh={fresh} />
           <ContainerFacts line={line} units={units} />
+          {answer.mixedWith ? (
+            <p className={styles.mixed}>
+              <VerdictMark word={answer.mixedWith.verdict.word} size={22} />
+              <span>{sayMixedWith(answer.mixedWith, { today, prefer: units })}</span>
+            </p>
+          ) : null}
           <Section>
             <ShelfRibbon
               {...ribbonRange(today, day, verdict.governing?.lastGoodDay)}
@@ -86,17 +97,27 @@ export function ContainerAnswer({ bench, answer, fresh, stale, onAskAgain }: Con
                 reasons={verdict.reasons.map((reason) => ({
                   id: JSON.stringify(reason),
                   word: WORD[reason.weight],
-                  sentence: sayReason(reason, context),
+                  sentence: `${sayReason(reason, context)}${sayHeldBecause(reason, answer)}`,
                   toDo: whatToDo(reason, { materialKind: line.kind, prefer: units }),
                 }))}
               />
               {never ? (
                 <p className={styles.never}>
                   {never.words}{' '}
-                  {never.held ? (
-                    <a href={`/containers/${line.label}`}>Open the page of {printOwnLabel(line.label)}</a>
-                  ) : null}
+                  {releases.map(({ href, words }, index) => (
+                    <span key={href}>
+                      {index > 0 ? ', ' : ''}
+                      <a href={href}>{words}</a>
+                    </span>
+                  ))}
                 </p>
+              ) : null}
+              {confirmHref ? (
+                <div className={styles.quietRow}>
+                  <LinkKey variant="ghost" href={confirmHref}>
+                    Confirm its dates
+                  </LinkKey>
+                </div>
               ) : null}
             </Section>
           ) : null}
@@ -159,11 +180,11 @@ export function ContainerAnswer({ bench, answer, fresh, stale, onAskAgain }: Con
             Use anyway
           </Key>
         ) : null}
-        {never?.held ? (
-          <LinkKey variant="ghost" href={`/containers/${line.label}`}>
-            Its page
+        {releases.map(({ href, key }) => (
+          <LinkKey key={href} variant="ghost" href={href}>
+            {key}
           </LinkKey>
-        ) : null}
+        ))}
       </KeyBar>
     </div>
   );

@@ -26,5 +26,5 @@ export function DayField({ first, today, order, onDay, ...words }: DayFieldProps
     setText(typed);
     onDay(reading && !reading.ambiguous && reading.precision === 'day' ? reading.date : undefined);
   };
-  return <DateTextField {...words} today={today} order={order} value={text} onChange={take} />;
+  return <DateTextField {...words} today={today} order={order} aim="ahead" value={text} onChange={take} />;
 }

@@ -86,7 +86,7 @@ function RecordPour({ bench, answer, onKeep }: OverridePourProps & { onKeep: () 
   const edit = (change: Partial<typeof pour>) => patch({ pour: { ...pour, ...change } });
   const since = sinceOf(answer);
   const stands = testPour?.passed && testPour.madeOn >= since.day;
-  const day = readTypedDate(pour.dayText || sayDate(today), { today, order: bench.dateOrder });
+  const day = readTypedDate(pour.dayText || sayDate(today), { today, order: bench.dateOrder, aim: 'past' });
 
   async function record() {
     const found: Record<string, string> = {};
@@ -152,6 +152,7 @@ function RecordPour({ bench, answer, onKeep }: OverridePourProps & { onKeep: () 
           label="Poured on"
           today={today}
           order={bench.dateOrder}
+          aim="past"
           value={pour.dayText || sayDate(today)}
           onChange={(dayText) => edit({ dayText })}
           error={error('madeOn')}

@@ -1,6 +1,38 @@
-import type { ReasonCode } from '@/shared/shelf-life/types/reason';
+import type { PullAnswer } from '@/app/_server/pull/answer-pull';
+import { printOwnLabel } from '@/shared/scan-codes/print-own-label';
+import type { Reason, ReasonCode } from '@/shared/shelf-life/types/reason';
 
 const HELD: readonly ReasonCode[] = ['recalled', 'quarantine', 'on-hold'];
+
+/** What was written when it was held, to stand after the reason; empty for a reason that is no hold. */
+export function sayHeldBecause(reason: Reason, { heldBecause }: Pick<PullAnswer, 'heldBecause'>): string {
+  const why = 'scope' in reason ? heldBecause[reason.scope].trim() : '';
+  return why ? ` Written: ${why}${/[.!?]$/.test(why) ? '' : '.'}` : '';
+}
+
+/** The pages on which its holds are released: the lot's where the lot is held, its own where it is. */
+export function holdPages(
+  reasons: readonly Reason[],
+  line: Pick<PullAnswer['line'], 'label' | 'lotId' | 'lotCode'>,
+): { scope: 'lot' | 'container'; href: string; words: string; key: string }[] {
+  return reasons.flatMap((reason) => {
+    if (!('scope' in reason)) return [];
+    const { scope } = reason;
+    return scope === 'lot'
+      ? {
+          scope,
+          href: `/lots/${line.lotId}`,
+          words: `Open the page of ${line.lotCode ? `lot ${line.lotCode}` : 'its lot'}`,
+          key: 'Its lot’s page',
+        }
+      : {
+          scope,
+          href: `/containers/${line.label}`,
+          words: `Open the page of ${printOwnLabel(line.label)}`,
+          key: 'Its page',
+        };
+  });
+}
 
 /** Why a Stop can be overridden by nobody here, in a sentence; and whether it is a hold, to be released on its page. */
 export function sayNever(because: readonly ReasonCode[]): { words: string; held: boolean } {

@@ -60,7 +60,9 @@ describe('how it arrives, said before anything is written', () => {
     const verdict = judgeCard(card, SHOP);
     expect(verdict.governing?.lastGoodDay).toBe('2027-03-01');
     const crystals = (materialKind: string) =>
-      arrivalReasons(verdict, { ...ABOUT, materialKind }).find(({ sentence }) => sentence === 'Crystals were seen in it.');
+      arrivalReasons(verdict, { ...ABOUT, materialKind }).find(
+        ({ sentence }) => sentence === 'Crystals were seen in it.',
+      );
     expect(crystals('resin-a')?.toDo).toContain('122 to 140 °F');
     expect(crystals('hardwax-oil')?.toDo).toMatch(/^Never warm it over a flame/);
   });

@@ -1,10 +1,11 @@
 import { describe, expect, it } from 'vitest';
-import { leftByWeight } from '@/app/(shop)/containers/left-by-weight';
+import { sayLeftOf } from '@/app/(shop)/_parts/stock/say-left-of';
+import { leftByWeight, sayWeighedLeft } from '@/app/(shop)/containers/left-by-weight';
 import { weighSchema } from '@/app/(shop)/containers/schema';
 import type { CalendarDate } from '@/shared/calendar/calendar-date';
 import { unwrap } from '@/shared/result/result';
 import { readCurrency } from '@/shared/units/currency';
-import { milligrams } from '@/shared/units/stock-unit';
+import { microlitres, milligrams } from '@/shared/units/stock-unit';
 
 const TODAY = '2026-11-25' as CalendarDate;
 const TYPING = {
@@ -25,6 +26,15 @@ describe('what is left by weight', () => {
 
   it('goes through the density for a volume, and says it is computed (V = m / ρ, NIST SP 811, Appendix B: 1 L is 1 dm³)', () => {
     expect(weigh(1_280_000, 180_000, 'uL', 1100)).toEqual({ ok: true, value: { left: 1_000_000, computed: true } });
+  });
+
+  it('is said as it will stand in the book, rounded the same way', () => {
+    // 12.78 fl oz: the nearest tenth is 12.8, and that much is not there.
+    const left = microlitres(377_950);
+    const size = microlitres(473_176);
+    const said = sayWeighedLeft({ left, computed: true }, 'uL', { prefer: 'imperial', density: 1100 });
+    expect(said).toBe('Leaves 12.7 fl oz, computed from its density, 1100 g/L.');
+    expect(said).toContain(sayLeftOf({ left, size, unit: 'uL' }, 'imperial').left);
   });
 
   it('is refused where it cannot be known', () => {

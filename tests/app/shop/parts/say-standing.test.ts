@@ -31,7 +31,10 @@ describe('how a container stands, in a list', () => {
       container: { id: '2', label: 'C4K7VMX', left: 1, conditions: [], hold: more.hold ?? 'free' },
       inspections: [],
     };
-    return sayStanding(judge({ ...candidate, purpose: 'client', dayOfUse: TODAY, today: TODAY }), { today: TODAY, prefer: 'metric' });
+    return sayStanding(judge({ ...candidate, purpose: 'client', dayOfUse: TODAY, today: TODAY }), {
+      today: TODAY,
+      prefer: 'metric',
+    });
   };
 
   it('says the governing limit, past or to come, once', () => {

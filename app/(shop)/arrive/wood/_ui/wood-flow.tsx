@@ -107,7 +107,7 @@ export function WoodFlow({
               ? { href: '/on-hand?show=wood', words: 'See the wood on hand' }
               : { href: `/pieces/${labels[0]}`, words: 'Open its page' }
           }
-          print={sayPrint(wood.form, labels.length)}
+          print={many ? 'Print their labels' : wood.form === 'slab' ? 'Print both its labels' : 'Print its label'}
           next={`Next ${wood.form}`}
           onNext={() => {
             const next = nextOf(booked);
@@ -160,10 +160,4 @@ export function WoodFlow({
       />
     </Page>
   );
-}
-
-/** A slab has a label at each end, everything else one. */
-function sayPrint(form: TypedWood['form'], pieces: number): string {
-  const labels = form === 'slab' ? pieces * 2 : pieces;
-  return labels === 1 ? 'Print its label' : `Print ${labels} labels`;
 }

@@ -368,6 +368,7 @@ export function WoodForm({
               placeholder={sayDate(shop.today)}
               today={shop.today}
               order={shop.order}
+              aim="past"
               value={wood.receivedOn}
               onChange={set('receivedOn')}
               error={errors.receivedOn}

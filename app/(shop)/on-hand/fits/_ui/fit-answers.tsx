@@ -6,13 +6,9 @@ import { FitList, ShortList } from '@/app/(shop)/on-hand/fits/_ui/fit-list';
 import styles from '@/app/(shop)/on-hand/fits/_ui/fits.module.css';
 import { fitRow, type RowContext } from '@/app/(shop)/on-hand/fits/fit-row';
 import { sayLooked } from '@/app/(shop)/on-hand/fits/say-question';
-import type { Nanometres } from '@/shared/units/nanometres';
-import { printLength } from '@/shared/units/print-length';
-import { USUAL_PASSES } from '@/shared/wood/flatten-piece';
 
 /** So many are drawn; the rest of a long answer follows a line each. */
 const MOST_DRAWN = 40;
-const FLATTENING = USUAL_PASSES.reduce((sum, { takes, faces }) => sum + takes * faces, 0) as Nanometres;
 
 /** What the wood on hand says to a question. */
 export function FitAnswers({ fits, ask, context }: { fits: WhatFits; ask: FitAsk; context: RowContext }) {
@@ -28,10 +24,8 @@ export function FitAnswers({ fits, ask, context }: { fits: WhatFits; ask: FitAsk
         {sayLooked(fits)}
       </p>
       <p className={styles.caution}>
-        Judged and drawn from three widths joined by straight lines: measure more stations before cutting. Checks,
-        breaks and knots have no place in the book yet, so none is kept clear of. Thickness is less{' '}
-        {printLength(FLATTENING, { prefer: context.prefer, style: 'inches' })} for flattening both faces (common
-        practice) with no warp measured.
+        From three widths joined by straight lines: measure more stations before cutting. Checks, breaks and knots have
+        no place in the book yet, so none is kept clear of.
       </p>
       {drawn.length > 0 ? (
         <FitList rows={drawn} />
@@ -52,7 +46,9 @@ export function FitAnswers({ fits, ask, context }: { fits: WhatFits; ask: FitAsk
             Each was ruled out at every place and every angle allowed, and no top of 85 % of the length, the width or
             both fits either.
           </p>
-          <ShortList rows={noes.map(({ label, title, facts }) => ({ label, title, says: facts[0] ?? '' }))} />
+          <ShortList
+            rows={noes.map(({ label, title, facts }) => ({ label, title, says: facts.slice(0, 2).join(', ') }))}
+          />
         </Fold>
       ) : null}
       {fits.unmeasured.length > 0 ? (

@@ -1,7 +1,7 @@
 'use client';
 
 import { useRouter } from 'next/navigation';
-import { type FormEvent, useState, useTransition } from 'react';
+import { type FormEvent, useEffect, useRef, useState, useTransition } from 'react';
 import { ChoiceChips } from '@/app/_ui/field/choice-chips';
 import type { Echo } from '@/app/_ui/field/field-shell';
 import { QuantityField } from '@/app/_ui/field/quantity-field';
@@ -9,8 +9,14 @@ import { SelectField } from '@/app/_ui/field/select-field';
 import { TextField } from '@/app/_ui/field/text-field';
 import { Fold } from '@/app/_ui/fold';
 import { Key, KeyBar } from '@/app/_ui/keys';
+import { PlainError } from '@/app/_ui/plain-error';
 import styles from '@/app/(shop)/on-hand/fits/_ui/fits.module.css';
-import type { QuestionField, QuestionProblems, ShapeKind, TypedQuestion } from '@/app/(shop)/on-hand/fits/question';
+import type {
+  QuestionField,
+  QuestionProblems,
+  ShapeKind,
+  TypedQuestion,
+} from '@/app/(shop)/on-hand/fits/typed-question';
 import { parseLength } from '@/shared/units/parse-length';
 import { printLength } from '@/shared/units/print-length';
 import { sayLengthError } from '@/shared/units/say-length-error';
@@ -41,6 +47,12 @@ export function FitForm({ first, problems: found, prefer, species }: FitFormProp
     setProblems(({ [field]: _, ...others }) => others);
   };
   const round = typed.shape === 'round';
+  const form = useRef<HTMLFormElement>(null);
+  const refused = Object.keys(found).length;
+  // A refusal is a new page with the old words in it: the first thing to put right is where to go on.
+  useEffect(() => {
+    if (refused > 0) form.current?.querySelector<HTMLInputElement>('input[data-error]')?.focus();
+  }, [refused]);
 
   function ask(submit: FormEvent<HTMLFormElement>) {
     submit.preventDefault();
@@ -68,7 +80,7 @@ export function FitForm({ first, problems: found, prefer, species }: FitFormProp
   const usual = typed.mc.trim() === '' ? 'any moisture' : `${typed.mc.trim()} % or less`;
 
   return (
-    <form action="/on-hand/fits" method="get" onSubmit={ask} noValidate className={styles.form}>
+    <form ref={form} action="/on-hand/fits" method="get" onSubmit={ask} noValidate className={styles.form}>
       <ChoiceChips
         name="shape"
         label="Shape"
@@ -76,7 +88,7 @@ export function FitForm({ first, problems: found, prefer, species }: FitFormProp
         value={typed.shape}
         onChange={(shape) => setTyped((now) => ({ ...now, shape: shape as ShapeKind }))}
       />
-      <p className={styles.finished}>Every size as finished{round ? '' : '; the length runs along the grain'}.</p>
+      <p className={styles.finished}>All as finished{round ? '' : ', length along the grain'}.</p>
       <div className={styles.pair}>
         <QuantityField {...length('l')} label={round ? 'Diameter' : 'Length'} />
         {round ? null : <QuantityField {...length('w')} label="Width" />}
@@ -140,6 +152,13 @@ export function FitForm({ first, problems: found, prefer, species }: FitFormProp
           />
         </div>
       </Fold>
+      {Object.keys(problems).length > 0 ? (
+        <PlainError
+          happened="This cannot be asked yet."
+          kept="What you typed is still here."
+          toDo="Put right what is marked, then look again."
+        />
+      ) : null}
       <KeyBar>
         <Key type="submit" pending={pending} pendingWords="Looking at every piece">
           See what fits

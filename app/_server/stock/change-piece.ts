@@ -1,0 +1,69 @@
+import type { Command } from '@/app/_server/act';
+import { writeEntry } from '@/app/_server/ledger/write-entry';
+import { indexPiece, keptFlags, PIECE_SIZES, type PieceColumns, type PieceFields, pieceColumns, refuseFields } from '@/app/_server/stock/piece-fields';
+import { refuseFlitchNumber } from '@/app/_server/stock/refuse-flitch-number';
+import { sayPieceChanges } from '@/app/_server/stock/say-piece-changes';
+import { err, ok } from '@/shared/result/result';
+import { needsReason } from '@/shared/wood/needs-reason';
+
+export type ChangePiece = PieceFields & {
+  label: string;
+  /** Needed where a measure is another, or something seen on it is no longer there: both change what may be done with it. */
+  why: string;
+};
+
+/** Puts right what the book knows of a piece of wood. A slab stays a slab: its form is in its label. */
+export const changePiece: Command<ChangePiece, { label: string }> = (book, by, input) =>
+  writeEntry(book, { ...by, kind: 'piece-changed', request: input }, async (pen) => {
+    const row = await pen.tx.piece.findFirst({
+      where: { stock: { label: input.label } },
+      select: {
+        stockId: true,
+        form: true,
+        species: true,
+        lengthNm: true,
+        widthStartNm: true,
+        widthMiddleNm: true,
+        widthEndNm: true,
+        thicknessNm: true,
+        flags: true,
+        flitch: true,
+        flitchNumber: true,
+        note: true,
+      },
+    });
+    if (!row) return err({ code: 'not-found' });
+    const { stockId, form, ...before } = row;
+    const refused = refuseFields(input);
+    if (refused) return err(refused);
+    const after = pieceColumns(input);
+    const changes = sayPieceChanges(before, after, pen.book.units === 'metric' ? 'metric' : 'imperial');
+    if (changes.length === 0) return err({ code: 'changes-nothing' });
+    const { species, flitch } = after;
+    const taken = await refuseFlitchNumber(pen.tx, {
+      form,
+      species,
+      flitch,
+      first: input.flitchNumber,
+      count: 1,
+      stockId,
+    });
+    if (taken) return err(taken);
+    const why = input.why.trim();
+    if (why === '' && needsReason(reliedOn(before), reliedOn(after))) {
+      return err({ code: 'reason-needed', field: 'why' });
+    }
+    await pen.tx.piece.update({ where: { stockId }, data: after, select: { stockId: true } });
+    await indexPiece(pen.tx, { stockId, form, species, flitch, label: input.label });
+    const answer = { label: input.label };
+    await pen.enter({ stockId, why: asSentences(changes.join('; '), why) }, answer);
+    return ok(answer);
+  });
+
+const reliedOn = (columns: PieceColumns) => ({
+  measures: PIECE_SIZES.map((size) => columns[size]),
+  flags: keptFlags(columns.flags),
+});
+
+const asSentences = (changes: string, why: string) =>
+  `${changes.charAt(0).toUpperCase()}${changes.slice(1).replace(/[.]$/, '')}.${why && ` ${why}`}`;
