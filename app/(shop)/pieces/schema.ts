@@ -46,7 +46,8 @@ export function changePieceSchema(typing: Typing): z.ZodType<ChangePiece> {
     .transform(({ label, why, piece }, context) => {
       const read = wood.safeParse({ ...piece, ...NOT_ASKED });
       if (!read.success) {
-        for (const { path, message } of read.error.issues) context.addIssue({ code: 'custom', path: [...path], message });
+        for (const { path, message } of read.error.issues)
+          context.addIssue({ code: 'custom', path: [...path], message });
         return z.NEVER;
       }
       const { species, lengthNm, widthStartNm, widthMiddleNm, widthEndNm, thicknessNm } = read.data;

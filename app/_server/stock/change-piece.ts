@@ -1,6 +1,14 @@
 import type { Command } from '@/app/_server/act';
 import { writeEntry } from '@/app/_server/ledger/write-entry';
-import { indexPiece, keptFlags, PIECE_SIZES, type PieceColumns, type PieceFields, pieceColumns, refuseFields } from '@/app/_server/stock/piece-fields';
+import {
+  indexPiece,
+  keptFlags,
+  PIECE_SIZES,
+  type PieceColumns,
+  type PieceFields,
+  pieceColumns,
+  refuseFields,
+} from '@/app/_server/stock/piece-fields';
 import { refuseFlitchNumber } from '@/app/_server/stock/refuse-flitch-number';
 import { sayPieceChanges } from '@/app/_server/stock/say-piece-changes';
 import { err, ok } from '@/shared/result/result';

@@ -17,7 +17,7 @@ const SIZE_WORDS: Record<(typeof PIECE_SIZES)[number], string> = {
 export function sayPieceChanges(before: PieceColumns, after: PieceColumns, prefer: UnitSystem): string[] {
   const changed = (name: string, was: string, is: string) => (was === is ? [] : [`${name}: ${was} → ${is}`]);
   const said = (length: bigint) => {
-    const short = printLength(nanometres(length), { prefer, denominator: 64 });
+    const short = printLength(nanometres(length), { prefer, denominator: 64, style: 'inches' });
     return short.startsWith('≈') ? printLengthExact(nanometres(length), prefer) : short;
   };
   const sizes = isStraight(before) && isStraight(after) ? (['lengthNm', 'widthStartNm', 'thicknessNm'] as const) : null;

@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
-import type { PieceFlag } from '@/shared/wood/piece';
 import { needsReason } from '@/shared/wood/needs-reason';
+import type { PieceFlag } from '@/shared/wood/piece';
 
 const piece = (flags: PieceFlag[], ...measures: number[]) => ({ flags, measures });
 

@@ -152,6 +152,11 @@ describe('an entry of the book in words', () => {
     expect(said({ reversedBy: 14 }).reversed).toBe('Reversed by entry 14.');
   });
 
+  it('says what was put right of a piece as it was written', () => {
+    const why = 'Seen on it: strapped → nothing. Bands cut.';
+    expect(said({ kind: 'piece-changed', why })).toMatchObject({ what: 'Put right what the book says of it', why });
+  });
+
   it('says dates and fields of a correction as people do', () => {
     expect(said({ kind: 'dates-corrected', why: 'best before: 2026-12-12 → 2027-12-12' }).why).toBe(
       'best before: 12 Dec → 12 Dec 2027',
