@@ -52,13 +52,39 @@ export async function expectNoSideways(page: Page): Promise<void> {
   expect(over).toBeLessThanOrEqual(0);
 }
 
-/** Types a code as a hand scanner does: fast, ending with Enter. */
+/** How far apart a hand scanner's keys come, seconds. */
+const KEY_GAP = 0.008;
+
+/**
+ * Types a code as a hand scanner does: fast, ending with Enter. The keys carry the scanner's own times, so that a busy
+ * machine, which brings them late, does not turn the scanner into somebody who types.
+ */
 export async function wedge(page: Page, text: string): Promise<void> {
+  const keyboard = await page.context().newCDPSession(page);
+  let at = Date.now() / 1000;
+  const press = async (key: {
+    key: string;
+    text?: string;
+    code?: string;
+    modifiers?: number;
+    windowsVirtualKeyCode?: number;
+  }) => {
+    at += KEY_GAP;
+    await keyboard.send('Input.dispatchKeyEvent', { type: 'keyDown', timestamp: at, ...key });
+    await keyboard.send('Input.dispatchKeyEvent', {
+      type: 'keyUp',
+      timestamp: at + KEY_GAP / 2,
+      ...key,
+      text: undefined,
+    });
+  };
   for (const character of text) {
-    if (character === '\u001d') await page.keyboard.press('Control+]');
-    else await page.keyboard.press(character === ' ' ? 'Space' : character);
+    if (character === '\u001d')
+      await press({ key: ']', code: 'BracketRight', modifiers: 2, windowsVirtualKeyCode: 221 });
+    else await press({ key: character, text: character });
   }
-  await page.keyboard.press('Enter');
+  await press({ key: 'Enter', code: 'Enter', text: '\r', windowsVirtualKeyCode: 13 });
+  await keyboard.detach();
 }
 
 /** Keeps a picture of the page beside the test's output when something went wrong in it, and lets the failure through. */

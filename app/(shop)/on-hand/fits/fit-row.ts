@@ -10,6 +10,7 @@ import { type Nanometres, nanometres } from '@/shared/units/nanometres';
 import { printLength } from '@/shared/units/print-length';
 import type { UnitSystem } from '@/shared/units/unit-system';
 import { USUAL_PASSES } from '@/shared/wood/flatten-piece';
+import { sayPieceFace } from '@/shared/wood/say-piece-size';
 
 const FLATTENING = USUAL_PASSES.reduce((sum, { takes, faces }) => sum + takes * faces, 0);
 
@@ -46,7 +47,7 @@ export function fitRow(piece: JudgedPiece, sizes: WhatFits['sizes'], { prefer, t
   const title = `${line.species} ${line.form}${line.flitchNumber === null ? '' : ` ${line.flitchNumber}`}`;
   const words = sayOnWood(piece, { prefer });
   const live = (['left', 'right'] as const).filter((side) => line.facts.flags.includes(`live-edge-${side}`));
-  const size = `${say(line.lengthNm)} × ${say(line.widthMiddleNm)}`;
+  const size = sayPieceFace(line, { prefer });
   const widths = [line.widthStartNm, line.widthMiddleNm, line.widthEndNm].map(say).join(', ');
   return {
     label: line.label,

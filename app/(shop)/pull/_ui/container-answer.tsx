@@ -8,6 +8,7 @@ import { Section } from '@/app/_ui/section';
 import { ReasonList } from '@/app/_ui/verdict/reason-list';
 import { VerdictMark } from '@/app/_ui/verdict/verdict-mark';
 import { VerdictPanel } from '@/app/_ui/verdict/verdict-panel';
+import { VERDICT_WORDS } from '@/app/_ui/verdict/word';
 import { confirmDatesHref } from '@/app/(shop)/_parts/stock/confirm-dates-href';
 import { sayBasis } from '@/app/(shop)/_parts/stock/ribbon-of';
 import type { Bench } from '@/app/(shop)/pull/_ui/bench';
@@ -70,7 +71,10 @@ export function ContainerAnswer({ bench, answer, fresh, stale, onAskAgain }: Con
           {answer.mixedWith ? (
             <p className={styles.mixed}>
               <VerdictMark word={answer.mixedWith.verdict.word} size={22} />
-              <span>{sayMixedWith(answer.mixedWith, { today, prefer: units })}</span>
+              <span>
+                <span className="unseen">{VERDICT_WORDS[answer.mixedWith.verdict.word]}: </span>
+                {sayMixedWith(answer.mixedWith, { today, prefer: units })}
+              </span>
             </p>
           ) : null}
           <Section>
