@@ -5,3 +5,6 @@ export type PieceForm = (typeof PIECE_FORMS)[number];
 /** What a piece is marked with when it arrives. */
 export const PIECE_FLAGS = ['broken', 'strapped', 'checked', 'twisted', 'live-edge-left', 'live-edge-right'] as const;
 export type PieceFlag = (typeof PIECE_FLAGS)[number];
+
+/** The highest place in a flitch: no log is sawn into more. */
+export const MOST_FLITCH_NUMBER = 999;

@@ -1,7 +1,7 @@
 import { indexWords } from '@/app/_server/find/search-words';
 import type { Refusal } from '@/app/_server/refusal';
 import type { WriteTransaction } from '@/prisma/open-book';
-import { PIECE_FLAGS, type PieceFlag } from '@/shared/wood/piece';
+import { MOST_FLITCH_NUMBER, PIECE_FLAGS, type PieceFlag } from '@/shared/wood/piece';
 
 /** What the book knows of a piece of wood that can be put right. Lengths in nanometres (1/64 in is 396 875). */
 export type PieceFields = {
@@ -24,9 +24,6 @@ export const PIECE_SIZES = ['lengthNm', 'widthStartNm', 'widthMiddleNm', 'widthE
 /** Longest thing a workshop of this size takes in: 20 m; thickest: 1 m. Beyond it, a unit was mistaken. */
 const LONGEST_NM = 20_000_000_000;
 const THICKEST_NM = 1_000_000_000;
-
-/** No log is sawn into more. */
-const MOST_FLITCH_NUMBER = 999;
 
 /** A measure that cannot be one, or a number in the flitch that one of so many cannot have; else undefined. */
 export function refuseFields(fields: PieceFields, count = 1): Refusal | undefined {

@@ -1,7 +1,7 @@
 import { z } from 'zod';
 import type { ReceiveWood } from '@/app/_server/stock/receive-wood';
 import { readFields, type Typing } from '@/app/(shop)/arrive/read-fields';
-import { PIECE_FLAGS, PIECE_FORMS } from '@/shared/wood/piece';
+import { MOST_FLITCH_NUMBER, PIECE_FLAGS, PIECE_FORMS } from '@/shared/wood/piece';
 import { readMoisture, sayMoistureError } from '@/shared/wood/read-moisture';
 
 const words = (most: number) => z.string().max(most, `At most ${most} characters.`);
@@ -57,7 +57,7 @@ export function woodSchema(typing: Typing): z.ZodType<ReceiveWood> {
     const count = read.count('count', typed.count);
     const receivedOn = typed.receivedOn.trim() === '' ? typing.today : read.day('receivedOn', typed.receivedOn);
     const flitchNumber =
-      typed.flitchNumber.trim() === '' ? undefined : read.count('flitchNumber', typed.flitchNumber, 999);
+      typed.flitchNumber.trim() === '' ? undefined : read.count('flitchNumber', typed.flitchNumber, MOST_FLITCH_NUMBER);
     const costMinor = read.money('cost', typed.cost);
     const moisture = typed.moisture.trim() === '' ? undefined : readMoisture(typed.moisture);
     if (moisture && !moisture.ok) read.say('moisture', sayMoistureError(moisture.error));
