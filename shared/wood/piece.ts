@@ -1,5 +1,5 @@
-/** What shape of wood it is: a slab keeps its natural edges, a sheet is made, an offcut is what was left. */
-export const PIECE_FORMS = ['slab', 'board', 'sheet', 'offcut'] as const;
+/** What shape of wood it is: a slab keeps its natural edges, a pack is boards of random size, a sheet is made, an offcut is what was left. */
+export const PIECE_FORMS = ['slab', 'board', 'pack', 'sheet', 'offcut'] as const;
 export type PieceForm = (typeof PIECE_FORMS)[number];
 
 /** What a piece is marked with when it arrives. */

@@ -2,6 +2,7 @@ import { readBook } from '@/app/_server/book/read-book';
 import { theBook } from '@/app/_server/book/the-book';
 import type { Refusal } from '@/app/_server/refusal';
 import { containerLine, judgeableSelect } from '@/app/_server/stock/judgeable';
+import { labelKindOf } from '@/app/_server/stock/label-kind-of';
 import { pieceLine, pieceSelect } from '@/app/_server/stock/load-piece';
 import { lastDayOf } from '@/shared/calendar/precision';
 import { sayDate } from '@/shared/calendar/say-date';
@@ -59,7 +60,7 @@ export async function labelContentFor(codes: string[]): Promise<Result<LabelCont
       : '';
     contents.set(line.label, {
       code: printOwnLabel(line.label),
-      kind: line.form,
+      kind: labelKindOf(line.form),
       title: `${line.species} ${line.form}`,
       lines: [
         line.facts.flags.includes('strapped') ? 'STRAPPED' : '',

@@ -1,5 +1,9 @@
+import { type MarkRow, markSelect, readMarks } from '@/app/_server/shapes/kept-marks';
+import { readOutline } from '@/app/_server/shapes/kept-outline';
 import type { WriteTransaction } from '@/prisma/open-book';
 import type { CalendarDate } from '@/shared/calendar/calendar-date';
+import type { Outline } from '@/shared/outline/outline';
+import type { PieceMarks } from '@/shared/outline/piece-marks';
 import type { OwnLabelCode } from '@/shared/scan-codes/own-label';
 import type { CurrencyCode } from '@/shared/units/currency';
 import { type MinorUnits, minorUnits } from '@/shared/units/minor-units';
@@ -24,7 +28,37 @@ export const pieceSelect = {
   currency: true,
   receivedOn: true,
   note: true,
-  readings: { select: { takenOn: true, mcTenths: true, meter: true, spot: true }, orderBy: { id: 'desc' } },
+  origin: true,
+  sawn: true,
+  sapwoodNm: true,
+  cupNm: true,
+  bowNm: true,
+  twistNm: true,
+  quarters: true,
+  surfacing: true,
+  grain: true,
+  faceA: true,
+  faceB: true,
+  readings: {
+    select: {
+      takenOn: true,
+      mcTenths: true,
+      meter: true,
+      spot: true,
+      meterKind: true,
+      depthNm: true,
+      alongNm: true,
+      acrossNm: true,
+      speciesSetting: true,
+      woodTenthsC: true,
+      correctedTenths: true,
+      inheritedFromId: true,
+    },
+    orderBy: { id: 'desc' },
+  },
+  shape: { select: { id: true, source: true, outline: true } },
+  marks: { where: { removedById: null }, select: markSelect, orderBy: { id: 'asc' } },
+  pairedWith: { select: { stockId: true, stock: { select: { label: true, quantity: true } } } },
   stock: {
     select: {
       label: true,
@@ -35,6 +69,21 @@ export const pieceSelect = {
     },
   },
 } as const;
+
+type ReadingRow = {
+  takenOn: string;
+  mcTenths: number;
+  meter: string;
+  spot: string;
+  meterKind: string;
+  depthNm: bigint | null;
+  alongNm: bigint | null;
+  acrossNm: bigint | null;
+  speciesSetting: string;
+  woodTenthsC: number | null;
+  correctedTenths: number | null;
+  inheritedFromId: number | null;
+};
 
 export type PieceRow = {
   stockId: number;
@@ -52,7 +101,21 @@ export type PieceRow = {
   currency: string | null;
   receivedOn: string;
   note: string;
-  readings: { takenOn: string; mcTenths: number; meter: string; spot: string }[];
+  origin: string;
+  sawn: string;
+  sapwoodNm: bigint | null;
+  cupNm: bigint | null;
+  bowNm: bigint | null;
+  twistNm: bigint | null;
+  quarters: number | null;
+  surfacing: string;
+  grain: string;
+  faceA: string;
+  faceB: string;
+  readings: ReadingRow[];
+  shape: { id: number; source: string; outline: string } | null;
+  marks: MarkRow[];
+  pairedWith: { stockId: number; stock: { label: string | null; quantity: bigint } } | null;
   stock: {
     label: string | null;
     quantity: bigint;
@@ -60,6 +123,24 @@ export type PieceRow = {
     ownerJob: { id: number; name: string } | null;
     place: { name: string; label: string; parent: { name: string } | null } | null;
   };
+};
+
+/** One moisture reading. Lengths in nanometres, moisture in tenths of a per cent, temperature in tenths of a degree. */
+export type ReadingLine = {
+  takenOn: CalendarDate;
+  /** As the meter showed it. */
+  mcTenths: number;
+  meter: string;
+  spot: string;
+  meterKind: '' | 'pin' | 'pinless';
+  depthNm: Nanometres | null;
+  alongNm: Nanometres | null;
+  acrossNm: Nanometres | null;
+  speciesSetting: string;
+  woodTenthsC: number | null;
+  correctedTenths: number | null;
+  /** Taken over from the piece it was cut from. */
+  inherited: boolean;
 };
 
 /** A piece, ready for the list, the drawing and the judge. Lengths in nanometres. */
@@ -80,14 +161,34 @@ export type PieceLine = {
   note: string;
   place: string | null;
   placeLabel: OwnLabelCode | null;
-  readings: { takenOn: CalendarDate; mcTenths: number; meter: string; spot: string }[];
+  /** Where the tree stood, as the papers say; empty where nothing does. */
+  origin: string;
+  /** How the rings meet the face; empty where nobody looked. */
+  sawn: '' | 'flat' | 'quarter' | 'mixed';
+  sapwoodNm: Nanometres | null;
+  /** Measured off a straight edge; null where nobody did. */
+  cupNm: Nanometres | null;
+  bowNm: Nanometres | null;
+  twistNm: Nanometres | null;
+  /** 8 for 8/4 */
+  quarters: number | null;
+  surfacing: '' | 'rough' | 'S2S' | 'S4S';
+  grain: '' | 'length' | 'width' | 'none';
+  faceA: string;
+  faceB: string;
+  /** Newest first. */
+  readings: ReadingLine[];
+  /** As measured; null where only its three widths are known. */
+  shape: { id: number; source: 'stations' | 'photo' | 'cut'; outline: Outline } | null;
+  marks: PieceMarks;
+  pairedWith: { stockId: number; label: OwnLabelCode; inStock: boolean } | null;
   facts: PieceFacts;
 };
 
 /** The row as a piece line. */
 export function pieceLine(row: PieceRow): PieceLine {
   const place = row.stock.place;
-  const readings = row.readings.map((each) => ({ ...each, takenOn: each.takenOn as CalendarDate }));
+  const readings = row.readings.map(readingLine);
   return {
     stockId: row.stockId,
     label: (row.stock.label ?? '') as OwnLabelCode,
@@ -108,7 +209,29 @@ export function pieceLine(row: PieceRow): PieceLine {
     note: row.note,
     place: place ? (place.parent ? `${place.name}, ${place.parent.name}` : place.name) : null,
     placeLabel: (place?.label ?? null) as OwnLabelCode | null,
+    origin: row.origin,
+    sawn: row.sawn as PieceLine['sawn'],
+    sapwoodNm: lengthOf(row.sapwoodNm),
+    cupNm: lengthOf(row.cupNm),
+    bowNm: lengthOf(row.bowNm),
+    twistNm: lengthOf(row.twistNm),
+    quarters: row.quarters,
+    surfacing: row.surfacing as PieceLine['surfacing'],
+    grain: row.grain as PieceLine['grain'],
+    faceA: row.faceA,
+    faceB: row.faceB,
     readings,
+    shape: row.shape && {
+      id: row.shape.id,
+      source: row.shape.source as 'stations' | 'photo' | 'cut',
+      outline: readOutline(row.shape.outline),
+    },
+    marks: readMarks(row.marks),
+    pairedWith: row.pairedWith && {
+      stockId: row.pairedWith.stockId,
+      label: (row.pairedWith.stock.label ?? '') as OwnLabelCode,
+      inStock: row.pairedWith.stock.quantity > 0n,
+    },
     facts: {
       inStock: row.stock.quantity > 0n,
       hold: row.stock.hold,
@@ -121,6 +244,20 @@ export function pieceLine(row: PieceRow): PieceLine {
     },
   };
 }
+
+function readingLine({ inheritedFromId, ...row }: ReadingRow): ReadingLine {
+  return {
+    ...row,
+    takenOn: row.takenOn as CalendarDate,
+    meterKind: row.meterKind as ReadingLine['meterKind'],
+    depthNm: lengthOf(row.depthNm),
+    alongNm: lengthOf(row.alongNm),
+    acrossNm: lengthOf(row.acrossNm),
+    inherited: inheritedFromId !== null,
+  };
+}
+
+const lengthOf = (nm: bigint | null) => (nm === null ? null : nanometres(nm));
 
 /** One piece by its label, or undefined. */
 export async function loadPiece(tx: Pick<WriteTransaction, 'piece'>, label: string): Promise<PieceLine | undefined> {

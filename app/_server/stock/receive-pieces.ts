@@ -1,6 +1,7 @@
 import type { Command } from '@/app/_server/act';
 import { writeEntry } from '@/app/_server/ledger/write-entry';
 import { type KeptPhoto, keepPhoto, whatPhotoIs } from '@/app/_server/stock/keep-photo';
+import { labelKindOf } from '@/app/_server/stock/label-kind-of';
 import { indexPiece, type PieceFields, pieceColumns, refuseFields } from '@/app/_server/stock/piece-fields';
 import { refuseFlitchNumber } from '@/app/_server/stock/refuse-flitch-number';
 import type { CalendarDate } from '@/shared/calendar/calendar-date';
@@ -46,7 +47,7 @@ export const receivePieces: Command<ReceivePieces, ReceivedPieces> = (book, by, 
     if (taken) return err(taken);
     const pieces: { stockId: number; label: string }[] = [];
     for (let nr = 0; nr < count; nr += 1) {
-      const label = await pen.mintLabel(form);
+      const label = await pen.mintLabel(labelKindOf(form));
       const { id: stockId } = await pen.tx.stock.create({ data: { kind: 'piece', label }, select: { id: true } });
       await pen.tx.piece.create({
         data: {

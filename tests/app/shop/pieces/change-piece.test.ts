@@ -6,10 +6,11 @@ import { unwrap } from '@/shared/result/result';
 import { mintOwnLabel } from '@/shared/scan-codes/mint-own-label';
 import { nanometres } from '@/shared/units/nanometres';
 import { needsReason } from '@/shared/wood/needs-reason';
+import { pieceLineOfATest } from '../../../support/piece-line-of-a-test';
 import { TYPING } from '../arrive/card-of-a-test';
 import { day, mm } from './piece-of-a-test';
 
-const LINE: PieceLine = {
+const LINE: PieceLine = pieceLineOfATest({
   stockId: 7,
   label: unwrap(mintOwnLabel('slab', 41)).code,
   form: 'slab',
@@ -34,7 +35,7 @@ const LINE: PieceLine = {
     readings: [],
     form: 'slab',
   },
-};
+});
 const STRAIGHT = { ...LINE, widthStartNm: mm(1220), widthMiddleNm: mm(1220), widthEndNm: mm(1220), flitchNumber: null };
 
 const read = (line: PieceLine, prefer: 'metric' | 'imperial', more: Record<string, unknown> = {}) =>

@@ -5,6 +5,7 @@ import { meterKindOf, meterWords } from '@/app/(shop)/pieces/meter-kind';
 import { readRoom } from '@/app/(shop)/pieces/read-room';
 import { readSpot } from '@/app/(shop)/pieces/read-spot';
 import { METER_KINDS } from '@/shared/wood/moisture-reading';
+import { readingOfATest } from '../../../support/piece-line-of-a-test';
 import { day, mm, slab } from './piece-of-a-test';
 
 describe('the kind of a meter from the words written for it', () => {
@@ -67,9 +68,9 @@ describe('a piece as the book has it', () => {
     place: null,
     placeLabel: null,
     readings: [
-      { takenOn: day('2026-11-20'), mcTenths: 312, meter: 'Pin meter', spot: '100 mm from the end' },
-      { takenOn: day('2026-11-20'), mcTenths: 104, meter: 'Pinless', spot: 'mid-length' },
-      { takenOn: day('2026-10-01'), mcTenths: 400, meter: '', spot: '' },
+      readingOfATest({ takenOn: day('2026-11-20'), mcTenths: 312, meter: 'Pin meter', spot: '100 mm from the end' }),
+      readingOfATest({ takenOn: day('2026-11-20'), mcTenths: 104, meter: 'Pinless', spot: 'mid-length' }),
+      readingOfATest({ takenOn: day('2026-10-01'), mcTenths: 400, meter: '', spot: '' }),
     ],
   };
   it('is warned of: too few, near an end, above what pins can say, the middle not read, meters that differ', () => {

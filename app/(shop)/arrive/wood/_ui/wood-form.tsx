@@ -46,7 +46,7 @@ import { sayPieceReason } from '@/shared/wood/say-piece-reason';
 const WOOD_PLACE = 'wood-place';
 const METER = 'moisture-meter';
 
-const FORM_WORDS = { slab: 'Slab', board: 'Board', sheet: 'Sheet', offcut: 'Offcut' };
+const FORM_WORDS = { slab: 'Slab', board: 'Board', pack: 'Pack of boards', sheet: 'Sheet', offcut: 'Offcut' };
 const FLAG_WORDS: Record<PieceFlag, string> = {
   broken: 'Broken',
   strapped: 'Strapped',
