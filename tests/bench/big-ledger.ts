@@ -125,7 +125,7 @@ export class BigLedger {
       bestPrecision: bestBefore && 'day',
       bestConfirmed: bestBefore ? 1 : 0,
     });
-    this.index('lot', stockId, [product.name, product.maker, code]);
+    this.index('lot', stockId, [code]);
     return stockId;
   }
 

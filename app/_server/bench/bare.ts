@@ -1,5 +1,6 @@
 import { randomUUID } from 'node:crypto';
 import Database from 'better-sqlite3';
+import { PAGE } from '@/app/_server/find/on-hand';
 import { bookFiles } from '@/prisma/book-files';
 
 /**
@@ -29,20 +30,31 @@ const CONTAINER = `SELECT c.*, s.label, s.quantity, s.condition, s.hold, s.opene
 
 const ids = (kind: string) => `SELECT value FROM json_each(@ids, '$.${kind}')`;
 
-/** The containers of `@ids` (ids by kind, JSON) with something left, the first page by product, and how many in all. */
-const PAGE = `WITH hit(id) AS (
-    SELECT stockId FROM Container WHERE productId IN (${ids('product')})
+const HIT = `SELECT stockId AS id FROM Container WHERE productId IN (${ids('product')})
     UNION ALL SELECT stockId FROM Container WHERE lotId IN
       (SELECT stockId FROM Lot WHERE stockId IN (${ids('lot')}) AND productId NOT IN (${ids('product')}))
     UNION ALL SELECT stockId FROM Container WHERE stockId IN (${ids('container')}) AND lotId NOT IN (${ids('lot')})
       AND productId NOT IN (${ids('product')})
     UNION ALL SELECT t.id FROM Stock t JOIN Container ON stockId = t.id WHERE t.kind = 'container'
-      AND placeId IN (${ids('place')}) AND t.id NOT IN (${ids('container')}) AND lotId NOT IN (${ids('lot')})
-      AND productId NOT IN (${ids('product')})
-  ), page(id, total) AS (
-    SELECT c.stockId, COUNT(*) OVER () FROM hit JOIN Stock s ON s.id = hit.id JOIN Container c ON c.stockId = hit.id
-    JOIN Product p ON p.id = c.productId WHERE s.quantity > 0 ORDER BY p.name, p.id, c.stockId LIMIT 61
-  ) ${CONTAINER} JOIN page ON page.id = c.stockId ORDER BY p.name, p.id, c.stockId`;
+      AND t.quantity > 0 AND placeId IN (${ids('place')}) AND t.id NOT IN (${ids('container')}) AND lotId NOT IN (${ids('lot')})
+      AND productId NOT IN (${ids('product')})`;
+
+/** How many containers of `@ids` (ids by kind, JSON) have something left, counted to 501. */
+const COUNT = `SELECT COUNT(*) AS total FROM (SELECT 1 FROM (${HIT}) hit JOIN Stock s ON s.id = hit.id
+  WHERE s.quantity > 0 LIMIT 501)`;
+
+const rows = (page: string) =>
+  `WITH page AS (${page}) ${CONTAINER} JOIN page ON page.id = c.stockId ORDER BY p.name, p.id, c.stockId`;
+
+/** The first page of them by product, all of them put in order, and how many there are. */
+const SORTED = rows(`SELECT c.stockId AS id, COUNT(*) OVER () AS total FROM (${HIT}) hit JOIN Stock s ON s.id = hit.id
+    JOIN Container c ON c.stockId = hit.id JOIN Product p ON p.id = c.productId WHERE s.quantity > 0
+    ORDER BY p.name, p.id, c.stockId LIMIT ${PAGE + 1}`);
+
+/** The first page of what many products have, walked in their order. */
+const WALKED = rows(`SELECT c.stockId AS id FROM Product p CROSS JOIN Container c CROSS JOIN Stock s
+    WHERE c.productId = p.id AND s.id = c.stockId AND s.quantity > 0 AND +p.id IN (${ids('product')})
+    ORDER BY p.name, p.id, c.stockId LIMIT ${PAGE + 1}`);
 
 function prepare(): Bare {
   const db = new Database(bookFiles().database, { timeout: 5000 });
@@ -57,12 +69,14 @@ function prepare(): Bare {
   const sisters = all(
     `${CONTAINER} WHERE c.productId = ? AND c.stockId <> ? AND s.quantity > 0 ORDER BY c.stockId LIMIT 500`,
   );
-  const labels = all("SELECT id FROM Stock WHERE label >= ? AND label < ? AND kind = 'container' LIMIT 500");
+  const labels = all(
+    "SELECT id FROM Stock WHERE label >= ? AND label < ? AND kind = 'container' AND quantity > 0 LIMIT 500",
+  );
   const word = all('SELECT DISTINCT refId AS id FROM SearchWord WHERE kind = ? AND word >= ? AND word < ? LIMIT 500');
   const both =
     all(`SELECT DISTINCT a.refId AS id FROM SearchWord a WHERE kind = ? AND word >= ? AND word < ? AND EXISTS (
     SELECT 1 FROM SearchWord b WHERE b.kind = a.kind AND b.refId = a.refId AND b.word >= ? AND b.word < ?) LIMIT 500`);
-  const page = all(PAGE);
+  const [count, sorted, walked] = [all(COUNT), all(SORTED), all(WALKED)];
   return { verdict, 'on-hand': onHand, weigh: weigher(db) };
 
   function verdict(ask: URLSearchParams) {
@@ -83,7 +97,10 @@ function prepare(): Bare {
     );
     const label = query.toUpperCase();
     const container = /^C[0-9A-Z]{1,6}$/.test(label) ? labels(label, label + AFTER).map((row) => row.id) : [];
-    return { found, rows: page({ ids: JSON.stringify({ ...found, container }) }) };
+    const asked = { ids: JSON.stringify({ ...found, container }) };
+    // As the app goes about it: the questions of the bench find products, or lots, or a place, never two of them.
+    const total = found.product?.length ? count(asked)[0]?.total : undefined;
+    return { found, total, rows: Number(total) > 500 ? walked(asked) : sorted(asked) };
   }
 }
 

@@ -8,47 +8,57 @@ import type { OpenBook } from '@/prisma/open-book';
 type Hits = {
   /** The ids of the containers that what was found leads to. */
   ids: Prisma.Sql;
-  /** The same, as conditions on a product and on a container in the walk. */
+  /** The same, as conditions on a product and on a container in the walk. The plus keeps the walk to the order of names. */
   ofProduct: Prisma.Sql;
   ofContainer: Prisma.Sql;
 };
 
-const IN_ORDER = Prisma.sql`ORDER BY p."name", c."productId", c."stockId"`;
-/** From here on the list is walked in its order until the page is full; below, all that was found is put in order. */
-const MANY = 1000;
+const IN_ORDER = Prisma.sql`ORDER BY p."name", p."id", c."stockId"`;
+/** Nobody reads on so far to need the exact number: beyond it, counting takes longer than finding. */
+export const MOST_COUNTED = 500;
+/** More places than this can hold so much that putting it all in order takes too long. */
+const FEW_PLACES = 8;
+
+export type ContainersOnHand = {
+  containers: ContainerLine[];
+  /** How many there are in all, on the first page; `more` than that where it says so. */
+  total: number | null;
+  more: boolean;
+  next: number | null;
+};
 
 /**
- * A page of containers by product, oldest first, and on the first page how many there are in all. The ids of the page are
- * found before anything else is read of them.
+ * A page of containers by product, oldest first, and on the first page how many there are in all, counted up to 500. The
+ * ids of the page are found before anything else is read of them. What a few lots, labels or places hold is put in order
+ * and cut; the containers of many products are walked in their order until the page is full.
  */
 export async function containersOnHand(
   book: OpenBook,
   ask: OnHandAsk,
   found: Found | undefined,
   size: number,
-): Promise<{ containers: ContainerLine[]; total: number | null; next: number | null }> {
+): Promise<ContainersOnHand> {
   const isFirst = ask.after === undefined;
-  const hits = found && hitsOf(found);
-  if (found && !hits) return { containers: [], total: isFirst ? 0 : null, next: null };
+  const hits = found && hitsOf(found, ask.withEmpty);
+  if (found && !hits) return { containers: [], total: isFirst ? 0 : null, more: false, next: null };
   const left = ask.withEmpty ? Prisma.empty : Prisma.sql`AND s."quantity" > 0`;
   const after = ask.after === undefined ? Prisma.empty : await afterThat(book, ask.after);
-  const total = hits || isFirst ? await count(book, hits, left) : MANY;
-  const ids = await idsOf(
-    book,
-    hits,
-    !hits || total >= MANY,
-    Prisma.sql`${left} ${after} ${IN_ORDER} LIMIT ${size + 1}`,
-  );
-  if (ids.length === 0) return { containers: [], total: isFirst ? total : null, next: null };
-  const page = ids.slice(0, size);
+  const isWide = !found || found.product.length > 0 || found.place.length > FEW_PLACES;
+  const counted = isWide ? await count(book, hits, left) : undefined;
+  const isWalked = counted !== undefined && counted > MOST_COUNTED;
+  const rows = await rowsOf(book, hits, !hits || isWalked, Prisma.sql`${left} ${after} ${IN_ORDER} LIMIT ${size + 1}`);
+  const all = counted ?? Number(rows[0]?.total ?? 0);
+  const about = { total: isFirst ? Math.min(all, MOST_COUNTED) : null, more: isFirst && all > MOST_COUNTED };
+  const page = rows.slice(0, size).map((row) => row.id);
+  if (page.length === 0) return { containers: [], ...about, next: null };
   const containers = await readContainers(book.read, Prisma.sql`c."stockId" IN (${Prisma.join(page)})`, {
     order: IN_ORDER,
     most: size,
   });
-  return { containers, total: isFirst ? total : null, next: ids.length > size ? (page.at(-1) ?? null) : null };
+  return { containers, ...about, next: rows.length > size ? (page.at(-1) ?? null) : null };
 }
 
-function hitsOf({ containers, lot, product, place }: Found): Hits | undefined {
+function hitsOf({ containers, lot, product, place }: Found, withEmpty = false): Hits | undefined {
   if (containers.length + lot.length + product.length + place.length === 0) return undefined;
   const [labelled, lots, products, places] = [containers, lot, product, place].map(listOf);
   const conditions = [
@@ -66,7 +76,8 @@ function hitsOf({ containers, lot, product, place }: Found): Hits | undefined {
     (condition, nr) =>
       Prisma.sql`SELECT c."stockId" AS "id" FROM "Container" c WHERE ${butNot(condition, taken.slice(0, nr))}`,
   );
-  const inPlace = Prisma.sql`t."placeId" IN (${places}) AND t."kind" = 'container'`;
+  // Most of what ever stood in a place is used up: the index leaves it out before anything else is looked at.
+  const inPlace = Prisma.sql`t."placeId" IN (${places}) AND t."kind" = 'container' ${withEmpty ? Prisma.empty : Prisma.sql`AND t."quantity" > 0`}`;
   if (place.length && taken.length === 0) ways.push(Prisma.sql`SELECT t."id" FROM "Stock" t WHERE ${inPlace}`);
   else if (place.length) {
     ways.push(Prisma.sql`SELECT t."id" FROM "Stock" t JOIN "Container" c ON c."stockId" = t."id"
@@ -77,8 +88,8 @@ function hitsOf({ containers, lot, product, place }: Found): Hits | undefined {
     ids,
     ofProduct: place.length
       ? Prisma.empty
-      : Prisma.sql`AND (p."id" IN (${products}) OR p."id" IN (SELECT "productId" FROM "Lot" WHERE "stockId" IN (${lots}))
-          OR p."id" IN (SELECT "productId" FROM "Container" WHERE "stockId" IN (${labelled})))`,
+      : Prisma.sql`AND (+p."id" IN (${products}) OR +p."id" IN (SELECT "productId" FROM "Lot" WHERE "stockId" IN (${lots}))
+          OR +p."id" IN (SELECT "productId" FROM "Container" WHERE "stockId" IN (${labelled})))`,
     ofContainer: Prisma.sql`AND (${Prisma.join([...taken, Prisma.sql`s."placeId" IN (${places})`], ' OR ')})`,
   };
 }
@@ -92,21 +103,32 @@ function listOf(ids: number[]): Prisma.Sql {
   return ids.length ? Prisma.join(ids) : Prisma.sql`0`;
 }
 
-/** The ids of a page. The order of a CROSS JOIN is kept: the walk goes down the products by name and stops when it is full. */
-async function idsOf(book: OpenBook, hits: Hits | undefined, isMany: boolean, rest: Prisma.Sql): Promise<number[]> {
-  const from = isMany
-    ? Prisma.sql`"Product" p CROSS JOIN "Container" c CROSS JOIN "Stock" s
-        WHERE c."productId" = p."id" AND s."id" = c."stockId" ${hits?.ofProduct ?? Prisma.empty} ${hits?.ofContainer ?? Prisma.empty}`
-    : Prisma.sql`(${hits?.ids ?? Prisma.empty}) hit JOIN "Container" c ON c."stockId" = hit."id"
-        JOIN "Stock" s ON s."id" = hit."id" JOIN "Product" p ON p."id" = c."productId" WHERE 0 = 0`;
-  const rows = await book.read.$queryRaw<{ id: number }[]>`SELECT c."stockId" AS "id" FROM ${from} ${rest}`;
-  return rows.map((row) => row.id);
+/**
+ * The ids of a page; where all hits are put in order, with how many there are. The order of a CROSS JOIN is kept: the
+ * walk goes down the products by name and stops when it is full.
+ */
+async function rowsOf(
+  book: OpenBook,
+  hits: Hits | undefined,
+  isWalked: boolean,
+  rest: Prisma.Sql,
+): Promise<{ id: number; total?: number | bigint }[]> {
+  if (!hits || isWalked) {
+    return book.read.$queryRaw`SELECT c."stockId" AS "id" FROM "Product" p CROSS JOIN "Container" c CROSS JOIN "Stock" s
+      WHERE c."productId" = p."id" AND s."id" = c."stockId" ${hits?.ofProduct ?? Prisma.empty}
+        ${hits?.ofContainer ?? Prisma.empty} ${rest}`;
+  }
+  return book.read.$queryRaw`SELECT c."stockId" AS "id", COUNT(*) OVER () AS "total" FROM (${hits.ids}) hit
+    JOIN "Stock" s ON s."id" = hit."id" JOIN "Container" c ON c."stockId" = hit."id"
+    JOIN "Product" p ON p."id" = c."productId" WHERE 0 = 0 ${rest}`;
 }
 
+/** How many there are, counted to one more than is said. */
 async function count(book: OpenBook, hits: Hits | undefined, left: Prisma.Sql): Promise<number> {
+  const from = hits ? Prisma.sql`(${hits.ids}) hit JOIN "Stock" s ON s."id" = hit."id"` : Prisma.sql`"Stock" s`;
   const [row] = await book.read.$queryRaw<{ total: number | bigint }[]>`
-    SELECT COUNT(*) AS "total" FROM ${hits ? Prisma.sql`(${hits.ids}) hit JOIN "Stock" s ON s."id" = hit."id"` : Prisma.sql`"Stock" s`}
-    WHERE s."kind" = 'container' ${left}`;
+    SELECT COUNT(*) AS "total" FROM (
+      SELECT 1 FROM ${from} WHERE s."kind" = 'container' ${left} LIMIT ${MOST_COUNTED + 1}) "some"`;
   return Number(row?.total ?? 0);
 }
 
@@ -117,5 +139,5 @@ async function afterThat(book: OpenBook, stockId: number): Promise<Prisma.Sql> {
     WHERE c."stockId" = ${stockId}`;
   if (!last) return Prisma.sql`AND c."stockId" > ${stockId}`;
   const { name, productId } = last;
-  return Prisma.sql`AND p."name" >= ${name} AND (p."name", c."productId", c."stockId") > (${name}, ${productId}, ${stockId})`;
+  return Prisma.sql`AND p."name" >= ${name} AND (p."name", p."id", c."stockId") > (${name}, ${productId}, ${stockId})`;
 }

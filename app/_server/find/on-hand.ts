@@ -21,30 +21,40 @@ export type OnHandPage = {
   places: { label: string; name: string; inside: string | null }[];
   products: { id: number; name: string; maker: string }[];
   jobs: { id: number; name: string; client: string }[];
-  /** How many there are in all, counted on the first page only. */
+  /** How many there are in all, counted on the first page only, and no further than 500. */
   total: number | null;
+  /** There are more than `total`. */
+  more: boolean;
+  /** How many of what is searched for the other shelf has, where this one has none. */
+  elsewhere: number;
   /** The search fits more than was looked through, so `total` is a least. */
   cut: boolean;
   /** Give it as `after` for the next page; null on the last. */
   next: number | null;
 };
 
-const PAGE = 60;
+/** As many rows as a phone shows in a few flicks; more are fetched when they are asked for. */
+export const PAGE = 30;
 
 /** One page of what is on hand, or of what a search finds: containers by product, oldest first; wood by species and form. */
 export async function onHand(book: OpenBook, ask: OnHandAsk): Promise<OnHandPage> {
-  const found = ask.query.trim() === '' ? undefined : await findThings(book, ask.query);
+  const found = ask.query.trim() === '' ? undefined : await findThings(book, ask.query, ask);
   const page: OnHandPage = {
     containers: [],
     pieces: [],
     places: [],
     products: [],
     jobs: [],
+    elsewhere: 0,
     cut: found?.cut ?? false,
     ...(ask.show === 'materials'
       ? await containersOnHand(book, ask, found, PAGE)
       : await piecesOnHand(book, ask, found, PAGE)),
   };
+  if (found && page.total === 0) {
+    const other = ask.show === 'materials' ? piecesOnHand : containersOnHand;
+    page.elsewhere = (await other(book, ask, found, 1)).total ?? 0;
+  }
   if (found && ask.after === undefined) await addOthers(book, found, page);
   return page;
 }

@@ -1,3 +1,4 @@
+import { MOST_COUNTED } from '@/app/_server/find/containers-on-hand';
 import type { Found } from '@/app/_server/find/find-things';
 import type { OnHandAsk } from '@/app/_server/find/on-hand';
 import { type PieceLine, pieceLine, pieceSelect } from '@/app/_server/stock/load-piece';
@@ -5,7 +6,7 @@ import { Prisma } from '@/prisma/generated/client';
 import type { OpenBook } from '@/prisma/open-book';
 
 /**
- * A page of wood by species and form, and on the first page how many pieces there are in all. The ids of the page are
+ * A page of wood by species and form, and on the first page how many pieces there are in all, counted up to 500. The ids of the page are
  * found before anything else is read of them.
  */
 export async function piecesOnHand(
@@ -13,9 +14,9 @@ export async function piecesOnHand(
   ask: OnHandAsk,
   found: Found | undefined,
   size: number,
-): Promise<{ pieces: PieceLine[]; total: number | null; next: number | null }> {
+): Promise<{ pieces: PieceLine[]; total: number | null; more: boolean; next: number | null }> {
   const hits = found && hitsOf(found);
-  if (found && !hits) return { pieces: [], total: ask.after === undefined ? 0 : null, next: null };
+  if (found && !hits) return { pieces: [], total: ask.after === undefined ? 0 : null, more: false, next: null };
   const wanted = Prisma.sql`"Piece" w JOIN "Stock" s ON s."id" = w."stockId"
     ${hits ? Prisma.sql`JOIN (${hits}) hit ON hit."id" = w."stockId"` : Prisma.empty}
     WHERE 0 = 0 ${ask.withEmpty ? Prisma.empty : Prisma.sql`AND s."quantity" > 0`}`;
@@ -31,7 +32,13 @@ export async function piecesOnHand(
       })
     : [];
   const total = ask.after === undefined ? await totalOf(book, wanted) : null;
-  return { pieces: rows.map(pieceLine), total, next: ids.length > size ? (page.at(-1) ?? null) : null };
+  const most = total === null ? null : Math.min(total, MOST_COUNTED);
+  return {
+    pieces: rows.map(pieceLine),
+    total: most,
+    more: total !== most,
+    next: ids.length > size ? (page.at(-1) ?? null) : null,
+  };
 }
 
 /** The ids of the pieces that what was found leads to; undefined where it leads to none. */
@@ -48,7 +55,8 @@ function hitsOf({ piece, place }: Found): Prisma.Sql | undefined {
 }
 
 async function totalOf(book: OpenBook, wanted: Prisma.Sql): Promise<number> {
-  const [row] = await book.read.$queryRaw<{ total: number | bigint }[]>`SELECT COUNT(*) AS "total" FROM ${wanted}`;
+  const [row] = await book.read.$queryRaw<{ total: number | bigint }[]>`
+    SELECT COUNT(*) AS "total" FROM (SELECT 1 FROM ${wanted} LIMIT ${MOST_COUNTED + 1}) "some"`;
   return Number(row?.total ?? 0);
 }
 

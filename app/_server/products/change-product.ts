@@ -1,5 +1,4 @@
 import type { Command } from '@/app/_server/act';
-import { indexLotsOf } from '@/app/_server/find/index-lots-of';
 import { indexProduct } from '@/app/_server/find/index-product';
 import { writeEntry } from '@/app/_server/ledger/write-entry';
 import { type ProductFields, productRow } from '@/app/_server/products/product-fields';
@@ -29,7 +28,6 @@ export const changeProduct: Command<ProductFields & { productId: number }, { pro
       row.value,
       codes.map((code) => code.value),
     );
-    if (row.value.name !== before.name || row.value.maker !== before.maker) await indexLotsOf(pen.tx, before.id);
     const said = changed.map(
       ([key, value]) => `${key}: ${before[key as keyof typeof before] ?? 'none'} → ${value ?? 'none'}`,
     );

@@ -126,7 +126,7 @@ async function lotFor(
       data: { stockId: id, productId: product.id, code, ...lotDateColumns(input.dates) },
       select: { stockId: true },
     });
-    await indexWords(pen.tx, 'lot', id, [product.name, product.maker, code ?? 'unmarked']);
+    await indexWords(pen.tx, 'lot', id, [code ?? 'unmarked']);
     return ok(id);
   }
   const dates = (await stands(pen, known.stockId)) ? joinDates(lotDatesOf(known), input.dates, code) : ok(input.dates);

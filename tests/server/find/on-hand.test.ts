@@ -132,6 +132,56 @@ describe('what is on hand', () => {
     expect((await ask({ query: 'zinc499' })).cut).toBe(false);
   });
 
+  it('counts no further than 500, and walks on from page to page all the same', async () => {
+    const many = await freshBook();
+    for (const name of ['Resin one', 'Resin two', 'Resin three', 'Resin four', 'Resin five', 'Resin six']) {
+      await stocked(many.book, { count: 100, product: { name, system: undefined } });
+    }
+    const seen = new Set<number>();
+    for (const query of ['', 'resin']) {
+      seen.clear();
+      const first = await onHand(many.book, { show: 'materials', query });
+      expect([first.total, first.more], query).toEqual([500, true]);
+      for (let page = first; ; page = await onHand(many.book, { show: 'materials', query, after: page.next })) {
+        for (const line of page.containers) seen.add(line.stockId);
+        if (page.next === null) break;
+      }
+      expect(seen.size, query).toBe(600);
+    }
+    await many.remove();
+  });
+
+  it('looks past the labels of what is used up', async () => {
+    const gone = await freshBook();
+    const { labels } = await stocked(gone.book);
+    const [label = ''] = labels;
+    await gone.book.write(async (tx) => {
+      // Six hundred labels that are used up, each before the ones that are not.
+      await tx.stock.createMany({
+        data: Array.from({ length: 600 }, (_, nr) => ({
+          kind: 'container',
+          label: `${label.slice(0, 2)}000${String(nr).padStart(3, '0')}`,
+        })),
+      });
+    });
+    const page = await onHand(gone.book, { show: 'materials', query: label.slice(0, 2) });
+    expect(page.containers.map((line) => line.label)).toEqual([label]);
+    await gone.remove();
+  });
+
+  it('finds a lot by its code beside a word of its product, whatever the product is called since', async () => {
+    expect((await ask({ query: 'satin v77' })).total).toBe(70);
+    expect((await ask({ query: 'v-77 fell' })).total).toBe(70);
+    expect((await ask({ query: 'v-77 oak' })).total).toBe(0);
+  });
+
+  it('says how many the other shelf has where this one has none', async () => {
+    expect(await ask({ query: 'walnut' })).toMatchObject({ total: 0, elsewhere: 3 });
+    expect(await ask({ query: 'satin', show: 'wood' })).toMatchObject({ total: 0, elsewhere: 70 });
+    expect(await ask({ query: 'satin' })).toMatchObject({ total: 70, elsewhere: 0 });
+    expect(await ask({ query: 'nothing like it' })).toMatchObject({ total: 0, elsewhere: 0 });
+  });
+
   it('takes a query of odd characters for words that are not there', async () => {
     for (const query of ["'; DROP TABLE Stock; --", '%', '_', '\u0000', '🪵', '"', '   ']) {
       expect((await ask({ query })).total, query).toBe(query.trim() === '' ? 134 : 0);

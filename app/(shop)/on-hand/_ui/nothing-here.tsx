@@ -2,8 +2,17 @@ import { Empty } from '@/app/_ui/empty';
 import { Key, LinkKey } from '@/app/_ui/keys';
 import type { Ask } from '@/app/(shop)/on-hand/ask';
 
+interface NothingHereProps {
+  ask: Ask;
+  /** Places, products or jobs were found. */
+  also: boolean;
+  /** How many things the other shelf has. */
+  elsewhere: number;
+  change: (next: Ask) => void;
+}
+
 /** What to do where the shelf shows nothing. */
-export function NothingHere({ ask, also, change }: { ask: Ask; also: boolean; change: (next: Ask) => void }) {
+export function NothingHere({ ask, also, elsewhere, change }: NothingHereProps) {
   const wood = ask.show === 'wood';
   const other = { ...ask, show: wood ? ('materials' as const) : ('wood' as const) };
   if (ask.query.trim() === '') {
@@ -23,11 +32,17 @@ export function NothingHere({ ask, also, change }: { ask: Ask; also: boolean; ch
   return (
     <Empty
       title={`No ${wood ? 'wood' : 'containers'} ${also ? 'of it on hand' : 'found'} for “${ask.query.trim()}”.`}
-      toDo="Try fewer letters, or only the beginning of a word. What was used up shows with the switch above."
+      toDo={
+        elsewhere > 0
+          ? `The other shelf has ${sayThings(elsewhere, !wood)} for it.`
+          : 'Try fewer letters, or only the beginning of a word. What was used up shows with the switch above.'
+      }
     >
-      <Key variant="ghost" onClick={() => change(other)}>
-        {wood ? 'Look under resin, finish, glue' : 'Look under wood'}
-      </Key>
+      {elsewhere > 0 ? (
+        <Key variant="ghost" onClick={() => change(other)}>
+          {wood ? 'Look under resin, finish, glue' : 'Look under wood'}
+        </Key>
+      ) : null}
       {ask.withEmpty ? null : (
         <Key variant="ghost" onClick={() => change({ ...ask, withEmpty: true })}>
           Also what is used up
@@ -35,4 +50,8 @@ export function NothingHere({ ask, also, change }: { ask: Ask; also: boolean; ch
       )}
     </Empty>
   );
+}
+
+function sayThings(count: number, areWood: boolean): string {
+  return `${count.toLocaleString('en')} ${areWood ? 'piece' : 'container'}${count === 1 ? '' : 's'}`;
 }

@@ -87,6 +87,7 @@ export function OnHand({ ask: asked, shelf: first, today }: { ask: Ask; shelf: S
       {count === 0 ? (
         <NothingHere
           ask={shown.ask}
+          elsewhere={shelf.elsewhere}
           also={shelf.places.length + shelf.products.length + shelf.jobs.length > 0}
           change={change}
         />
@@ -109,7 +110,7 @@ export function OnHand({ ask: asked, shelf: first, today }: { ask: Ask; shelf: S
             Show more
           </Key>
           <p>
-            {count.toLocaleString('en')} of {(shelf.total ?? count).toLocaleString('en')} are shown.
+            {count.toLocaleString('en')} of {sayTotal(shelf.total ?? count, shelf.more)} are shown.
           </p>
         </div>
       ) : null}
@@ -117,10 +118,13 @@ export function OnHand({ ask: asked, shelf: first, today }: { ask: Ask; shelf: S
   );
 }
 
-function sayCount({ total, cut }: Shelf, { query, show }: Ask): string {
+const sayTotal = (total: number, more: boolean) => `${more ? 'more than ' : ''}${total.toLocaleString('en')}`;
+
+function sayCount({ total, more, cut }: Shelf, { query, show }: Ask): string {
   const things = total === 1 ? (show === 'wood' ? 'piece' : 'container') : show === 'wood' ? 'pieces' : 'containers';
   const found = query.trim() === '' ? '' : ` for “${query.trim()}”`;
   if (!total) return '';
-  const count = `${total.toLocaleString('en')} ${things}${found}`;
-  return cut ? `${count}, and maybe more: type more letters.` : count;
+  const said = sayTotal(total, more);
+  const count = `${said.charAt(0).toUpperCase()}${said.slice(1)} ${things}${found}`;
+  return cut ? `${count}, and maybe others: type more letters.` : count;
 }
