@@ -20,6 +20,7 @@ const SHARED: Record<string, string[]> = {
   outline: ['result', 'units'],
   fit: ['result', 'units', 'calendar', 'outline'],
   labels: ['result', 'units', 'calendar', 'scan-codes'],
+  pour: ['result', 'units', 'calendar', 'outline'],
   ledger: ['result', 'units', 'calendar', 'shelf-life', 'scan-codes', 'wood'],
 };
 const SHARED_PACKAGES = ['currency-codes'];
