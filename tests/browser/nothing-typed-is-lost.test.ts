@@ -97,6 +97,25 @@ describe('what somebody typed', () => {
     await context.close();
   });
 
+  it('of a new product stays when something else is scanned, which waits beside it', async () => {
+    const { page, context } = await visit(browser, served.url);
+    await page.goto('/arrive');
+    await page.waitForTimeout(AWAKE_MS);
+    await wedge(page, '09521234500001');
+    await key(page, 'A product new to the book').click();
+    const name = page.getByLabel('What it is called');
+    await name.fill('Shellac flakes');
+    await page.getByRole('heading', { level: 1 }).click();
+    await page.waitForTimeout(AWAKE_MS);
+    await wedge(page, LABEL);
+    await page.getByText('This form is as it was.').waitFor();
+    expect(await name.inputValue()).toBe('Shellac flakes');
+    await expectAccessible(page);
+    await key(page, 'Go on with this form').click();
+    expect(await name.inputValue()).toBe('Shellac flakes');
+    await context.close();
+  });
+
   it('of wood is in the form again after a reload', async () => {
     const { page, context } = await visit(browser, served.url);
     await page.goto('/arrive/wood');

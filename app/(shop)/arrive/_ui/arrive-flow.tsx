@@ -14,6 +14,7 @@ import { giveFeedback } from '@/app/_ui/scanner/feedback';
 import type { Scan } from '@/app/_ui/scanner/scan';
 import { useScanHandler } from '@/app/_ui/scanner/scan-provider';
 import { Scanner } from '@/app/_ui/scanner/scanner';
+import { useFirstTouch } from '@/app/_ui/use-first-touch';
 import { thingHref } from '@/app/(shop)/_parts/thing-href';
 import type { Booked } from '@/app/(shop)/arrive/_ui/arrival-card';
 import styles from '@/app/(shop)/arrive/_ui/arrive.module.css';
@@ -31,9 +32,11 @@ import { type Card, newCard, sayCard } from '@/app/(shop)/arrive/card';
 import { scanOnCard } from '@/app/(shop)/arrive/scan-on-card';
 import { sayScanned } from '@/app/(shop)/scan/say-scanned';
 
-// The scanner is there first; what follows a scan comes right after it, before anybody has found the label.
+// The scanner is there first; what follows a scan comes with the first touch, before anybody has found the label.
 const fetchCard = () => import('@/app/(shop)/arrive/_ui/arrival-card').then((part) => part.ArrivalCard);
 const fetchTeach = () => import('@/app/(shop)/arrive/_ui/teach').then((part) => part.Teach);
+// A failure only means that it is fetched when it is wanted.
+const fetchAhead = () => void Promise.all([fetchCard(), fetchTeach()]).catch(() => undefined);
 const loading = () => (
   <p role="status" className={styles.waiting}>
     Getting ready…
@@ -62,6 +65,10 @@ export interface ArriveFlowProps {
 /** Arrive: scan, see how it stands, put it into the book, print its labels, next. */
 export function ArriveFlow({ shop, places: given, start }: ArriveFlowProps) {
   const [view, setView] = useState<View>({ at: 'scan' });
+  const filling = useRef(false);
+  const fill = useCallback((isFilling: boolean) => {
+    filling.current = isFilling;
+  }, []);
   const { card, latest, setCard, left, leftOpen, recallLeft, dropLeft } = useOpenCard(sayStart(start));
   const [aside, setAside] = useState<{ scanned: Scanned; scan: Scan }>();
   const [said, setSaid] = useState('');
@@ -127,6 +134,12 @@ export function ArriveFlow({ shop, places: given, start }: ArriveFlowProps) {
         if (outcome.kind === 'refused') return giveFeedback('error');
         return setCard(outcome.card);
       }
+      // A form that is being filled in stays: another scan waits beside it.
+      if (filling.current) {
+        giveFeedback('error');
+        return setAside({ scanned, scan });
+      }
+      setAside(undefined);
       setSaid('');
       if (scanned.kind === 'product') return begin(scanned.product, scanned.says);
       if (scanned.kind === 'unknown-product') {
@@ -151,11 +164,7 @@ export function ArriveFlow({ shop, places: given, start }: ArriveFlowProps) {
 
   useTopOf(view.at === 'card' ? `card ${isScanning} ${aside?.scan.text ?? ''}` : view.at);
 
-  useEffect(() => {
-    // While there is a network; a failure only means that it is fetched when it is wanted.
-    const timer = setTimeout(() => Promise.all([fetchCard(), fetchTeach()]).catch(() => undefined), 500);
-    return () => clearTimeout(timer);
-  }, []);
+  useFirstTouch(fetchAhead);
 
   const recalled = useRef<'no' | 'same' | 'other'>('no');
   useEffect(() => {
@@ -214,6 +223,7 @@ export function ArriveFlow({ shop, places: given, start }: ArriveFlowProps) {
         {aside ? (
           <Aside
             {...aside}
+            of="card"
             shop={shop}
             onScan={ask}
             onLot={
@@ -264,13 +274,32 @@ export function ArriveFlow({ shop, places: given, start }: ArriveFlowProps) {
     return (
       <Page title={view.code === undefined ? 'Without a code' : 'New to the book'}>
         {heard}
+        {aside ? (
+          <Aside
+            {...aside}
+            of="form"
+            shop={shop}
+            onScan={ask}
+            onLeaveCard={() => {
+              const { scanned, scan } = aside;
+              fill(false);
+              toScan();
+              take(scanned, scan);
+            }}
+            onClose={() => setAside(undefined)}
+          />
+        ) : null}
         <Teach
           key={view.code}
           code={view.code}
           says={view.says}
           shop={shop}
           places={places}
-          onProduct={async (productId) => (view.scan ? ask(view.scan) : fetchProduct(productId))}
+          onProduct={async (productId) => {
+            fill(false);
+            await (view.scan ? ask(view.scan) : fetchProduct(productId));
+          }}
+          onFilling={fill}
           onMeaning={(sentence) => {
             toScan();
             setSaid(sentence);
@@ -407,8 +436,9 @@ function canBeTaught(scanned: Extract<Scanned, { kind: 'unknown' }>): boolean {
   return code !== '' && malformed?.looksLike !== 'own' && malformed?.code !== 'too-long';
 }
 
-/** A scan that is none of the open card's business, beside it; the card stays as it is. */
+/** A scan that is none of the business of the open card or form, beside it; both stay as they are. */
 function Aside({
+  of,
   scanned,
   scan,
   shop,
@@ -417,6 +447,7 @@ function Aside({
   onLeaveCard,
   onClose,
 }: {
+  of: 'card' | 'form';
   scanned: Scanned;
   scan: Scan;
   shop: ShopFacts;
@@ -430,7 +461,7 @@ function Aside({
   return (
     <div role="alert" className={styles.aside}>
       <p>
-        You scanned something else: <b>{title}</b>. This card is as it was.
+        You scanned something else: <b>{title}</b>. This {of} is as it was.
       </p>
       {scanned.kind === 'unknown' && scanned.malformed ? (
         <BrokenCode text={scan.text} malformed={scanned.malformed} />
@@ -451,11 +482,11 @@ function Aside({
           <Link href={href}>Open its page</Link>
         ) : scanned.kind === 'not-in-book' || (scanned.kind === 'unknown' && scanned.malformed) ? null : (
           <Key variant="ghost" onClick={onLeaveCard}>
-            Leave this card, take the new scan
+            Leave this {of}, take the new scan
           </Key>
         )}
         <Key variant="ghost" onClick={onClose}>
-          Go on with this card
+          Go on with this {of}
         </Key>
       </div>
     </div>

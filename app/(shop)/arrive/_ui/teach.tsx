@@ -1,6 +1,6 @@
 'use client';
 
-import { useState } from 'react';
+import { useEffect, useState } from 'react';
 import type { LabelSays } from '@/app/_server/codes/look-up-scan';
 import type { ProductChoice } from '@/app/_server/products/product-page';
 import { useAct } from '@/app/_ui/act/use-act';
@@ -45,14 +45,21 @@ export interface TeachProps {
   onProduct: (productId: number) => Promise<void>;
   /** The code means something else now, and this says what. */
   onMeaning: (said: string) => void;
+  /** Whether something is being filled in that another scan must not sweep away. */
+  onFilling: (isFilling: boolean) => void;
   onLeave: () => void;
 }
 
 /** A code nobody has seen is taught once: what it stands on, and that is all the book will ever ask about it. */
-export function Teach({ code, says, shop, places, onProduct, onMeaning, onLeave }: TeachProps) {
+export function Teach({ code, says, shop, places, onProduct, onMeaning, onFilling, onLeave }: TeachProps) {
   const { answer, failed, fetchAgain } = useProducts();
   const [step, setStep] = useState<Step>({ at: code === undefined ? 'known-product' : 'kind' });
   useTopOf(step.at);
+  const isFilling = step.at !== 'kind' && step.at !== 'known-product';
+  useEffect(() => {
+    onFilling(isFilling);
+    return () => onFilling(false);
+  }, [isFilling, onFilling]);
   const [query, setQuery] = useState('');
   const [ownLabel, setOwnLabel] = useState('');
   const [placeLabel, setPlaceLabel] = useState('');

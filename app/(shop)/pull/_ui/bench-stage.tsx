@@ -8,7 +8,6 @@ import { scanPath } from '@/app/_ui/scanner/scan-provider';
 import { Scanner } from '@/app/_ui/scanner/scanner';
 import { showCode } from '@/app/_ui/scanner/show-code';
 import type { Bench } from '@/app/(shop)/pull/_ui/bench';
-import { ContainerAnswer } from '@/app/(shop)/pull/_ui/container-answer';
 import { sayDay } from '@/app/(shop)/pull/_ui/for-what';
 import { LaterStep, later } from '@/app/(shop)/pull/_ui/later-step';
 import styles from '@/app/(shop)/pull/_ui/pull.module.css';
@@ -19,11 +18,15 @@ import type { Problem } from '@/shared/result/answer';
 
 const amountStep = later(async () => (await import('@/app/(shop)/pull/_ui/amount-step')).AmountStep);
 const chooseContainer = later(async () => (await import('@/app/(shop)/pull/_ui/choose-container')).ChooseContainer);
+const containerAnswer = later(async () => (await import('@/app/(shop)/pull/_ui/container-answer')).ContainerAnswer);
 const mixedWith = later(async () => (await import('@/app/(shop)/pull/_ui/mixed-with')).MixedWith);
 const overridePour = later(async () => (await import('@/app/(shop)/pull/_ui/override-pour')).OverridePour);
 const overrideReason = later(async () => (await import('@/app/(shop)/pull/_ui/override-reason')).OverrideReason);
 const pieceAnswer = later(async () => (await import('@/app/(shop)/pull/_ui/piece-answer')).PieceAnswer);
-const LATER = [amountStep, chooseContainer, mixedWith, overridePour, overrideReason, pieceAnswer];
+const LATER = [containerAnswer, amountStep, chooseContainer, mixedWith, overridePour, overrideReason, pieceAnswer];
+
+/** Fetches what shows the answer, so that it is there before the scan. */
+export const fetchAnswer = () => void containerAnswer.fetch().catch(() => undefined);
 
 export type BenchStageProps = {
   bench: Bench;
@@ -146,13 +149,10 @@ export function BenchStage({ bench, asking, problem, fresh, onScan, onAgain, onD
     return (
       <>
         {above}
-        <ContainerAnswer
+        <LaterStep
           key={`${reply.line.label} ${draft.repliedAt}`}
-          bench={bench}
-          answer={reply}
-          fresh={fresh}
-          stale={stale}
-          onAskAgain={onAgain}
+          of={containerAnswer}
+          given={{ bench, answer: reply, fresh, stale, onAskAgain: onAgain }}
         />
       </>
     );

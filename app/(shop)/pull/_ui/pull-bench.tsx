@@ -8,9 +8,10 @@ import { Page } from '@/app/_ui/page';
 import { giveFeedback } from '@/app/_ui/scanner/feedback';
 import type { Scan } from '@/app/_ui/scanner/scan';
 import { useScanHandler } from '@/app/_ui/scanner/scan-provider';
+import { useFirstTouch } from '@/app/_ui/use-first-touch';
 import { askWritten } from '@/app/(shop)/pull/_ui/ask-pull';
 import type { Bench } from '@/app/(shop)/pull/_ui/bench';
-import { BenchStage } from '@/app/(shop)/pull/_ui/bench-stage';
+import { BenchStage, fetchAnswer } from '@/app/(shop)/pull/_ui/bench-stage';
 import { ChangeDay } from '@/app/(shop)/pull/_ui/change-day';
 import { ForWhat, sayDay } from '@/app/(shop)/pull/_ui/for-what';
 import { goalNow, liftDay } from '@/app/(shop)/pull/_ui/goal-now';
@@ -37,6 +38,7 @@ export type PullBenchProps = {
 
 /** The bench: for what, then the scan, then the answer, then the amount. What is not finished is kept on the device. */
 export function PullBench({ jobs, today, units, dateOrder, start }: PullBenchProps) {
+  useFirstTouch(fetchAnswer);
   const [ready, setReady] = useState(false);
   const [goal, setGoal] = useState<PullGoal>();
   const [view, setView] = useState<'bench' | 'goal' | 'day'>('bench');
