@@ -179,7 +179,7 @@ describe('taking from a container', () => {
     it('is not after today and not before the container arrived', async () => {
       const { label } = await received();
       const early = await pull(label, { happenedOn: day('2026-11-09') });
-      expect(early).toMatchObject({ error: { code: 'taken-before-it-arrived', field: 'happenedOn' } });
+      expect(early).toMatchObject({ error: { code: 'happened-before-it-arrived', field: 'happenedOn' } });
       if (!early.ok) expect(sayRefusal(early.error).what).toContain('came in on 10 Nov 2026');
       expect(await pull(label, { happenedOn: day('2026-11-26') })).toMatchObject({ error: { field: 'happenedOn' } });
       must(await pull(label, { happenedOn: day('2026-11-10') }));

@@ -1,4 +1,5 @@
 import { entriesOf, type HistoryOf } from '@/app/_server/ledger/entries-of';
+import { isChangeOfJob } from '@/app/_server/ledger/is-change-of-job';
 import type { OpenBook } from '@/prisma/open-book';
 import type { VerdictWord } from '@/shared/shelf-life/types/verdict';
 import type { StockUnit } from '@/shared/units/stock-unit';
@@ -119,7 +120,7 @@ export async function history(
       place: row.place?.name ?? null,
       reverses: row.reversesId,
       reversedBy: row.reversedBy?.id ?? null,
-      canReverse: row.reversedBy === null && row.movements.length > 0,
+      canReverse: row.reversedBy === null && row.movements.length > 0 && !isChangeOfJob(row),
       movements: row.movements.map((line) => ({
         label: line.stock.label,
         stockKind: line.stock.kind,

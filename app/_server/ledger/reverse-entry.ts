@@ -1,8 +1,10 @@
 import type { Command } from '@/app/_server/act';
 import { refuseClosedJob } from '@/app/_server/jobs/refuse-closed-job';
 import { balanceOf, stockSelect } from '@/app/_server/ledger/balance-of';
+import { isChangeOfJob } from '@/app/_server/ledger/is-change-of-job';
 import { type Pen, writeEntry } from '@/app/_server/ledger/write-entry';
 import type { Refusal } from '@/app/_server/refusal';
+import { refuseFlitchNumber } from '@/app/_server/stock/refuse-flitch-number';
 import type { Balance } from '@/shared/ledger/balance';
 import { reverseMovement } from '@/shared/ledger/reverse-movement';
 import { err, ok } from '@/shared/result/result';
@@ -23,9 +25,8 @@ export const reverseEntry: Command<{ entryId: number; why: string }, { entryId: 
     });
     if (!entry) return err({ code: 'not-found' });
     if (entry.reversedBy) return err({ code: 'already-reversed', facts: { entry: entry.reversedBy.id } });
-    // Giving the pieces back would leave them with a job that stays done or dropped.
-    if (entry.kind === 'job-changed' && entry.movements.length > 0) return err({ code: 'change-the-job-instead' });
     if (entry.movements.length === 0) return err({ code: 'nothing-to-reverse' });
+    if (isChangeOfJob(entry)) return err({ code: 'change-the-job-instead' });
     const why = input.why.trim();
     if (why === '') return err({ code: 'reason-needed', field: 'why' });
     const answer = { entryId: input.entryId };
@@ -47,6 +48,11 @@ export const reverseEntry: Command<{ entryId: number; why: string }, { entryId: 
       if (!moved.ok) return moved.error.code === 'below-zero' ? err({ code: 'used-since', facts }) : moved;
       const closed = await givenToClosedJob(pen, moved.value);
       if (closed) return err(closed);
+      // A piece whose arrival was reversed gave its number back, and another may have it by now.
+      if (movement.quantityDelta < 0) {
+        const taken = await numberTakenSince(pen, movement.stockId);
+        if (taken) return err(taken);
+      }
     }
     return ok(answer);
   });
@@ -56,6 +62,21 @@ async function givenToClosedJob(pen: Pen, { jobId, quantity }: Balance): Promise
   if (jobId === null || quantity === 0) return undefined;
   const job = await pen.tx.job.findUniqueOrThrow({ where: { id: jobId }, select: { name: true, state: true } });
   return refuseClosedJob(job);
+}
+
+async function numberTakenSince(pen: Pen, stockId: number): Promise<Refusal | undefined> {
+  const piece = await pen.tx.piece.findUnique({
+    where: { stockId },
+    select: { form: true, species: true, flitch: true, flitchNumber: true },
+  });
+  if (!piece) return undefined;
+  const taken = await refuseFlitchNumber(pen.tx, {
+    ...piece,
+    first: piece.flitchNumber ?? undefined,
+    count: 1,
+    stockId,
+  });
+  return taken && { code: taken.code, facts: { ...taken.facts, back: 1 } };
 }
 
 async function takenSince(pen: Pen, movement: { id: number; stockId: number }): Promise<boolean> {

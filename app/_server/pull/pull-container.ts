@@ -1,6 +1,6 @@
 import type { Command } from '@/app/_server/act';
-import { readBook } from '@/app/_server/book/read-book';
 import { refuseClosedJob } from '@/app/_server/jobs/refuse-closed-job';
+import { momentOf, refuseDay } from '@/app/_server/ledger/happened-on';
 import { type Pen, writeEntry } from '@/app/_server/ledger/write-entry';
 import type { Ask } from '@/app/_server/pull/ask';
 import { judgeAsk } from '@/app/_server/pull/judge-ask';
@@ -9,10 +9,8 @@ import { pairedPart } from '@/app/_server/pull/paired-part';
 import { weighingOf } from '@/app/_server/pull/weighing-of';
 import type { Refusal } from '@/app/_server/refusal';
 import { loadContainer } from '@/app/_server/stock/load-container';
-import type { OpenBook } from '@/prisma/open-book';
 import type { CalendarDate } from '@/shared/calendar/calendar-date';
 import { dateIn } from '@/shared/calendar/date-in';
-import { noonIn } from '@/shared/calendar/noon-in';
 import { writeOpened } from '@/shared/ledger/opened';
 import { err, ok, type Result } from '@/shared/result/result';
 import type { Purpose, VerdictWord } from '@/shared/shelf-life/types/verdict';
@@ -56,13 +54,10 @@ export const pullContainer: Command<PullContainer, Pulled> = async (book, by, in
     const today = dateIn(pen.book.timeZone, pen.now);
     const takenOn = input.happenedOn ?? today;
     if (input.dayOfUse < today) return err({ code: 'day-in-the-past', field: 'dayOfUse' });
-    if (takenOn > today) return err({ code: 'received-in-the-future', field: 'happenedOn' });
     const line = await loadContainer(pen.tx, input.label);
     if (!line) return err({ code: 'not-found', facts: { label: input.label } });
-    if (takenOn < line.receivedOn) {
-      const facts = { label: line.label, received: line.receivedOn };
-      return err({ code: 'taken-before-it-arrived', field: 'happenedOn', facts });
-    }
+    const impossible = refuseDay(pen, line, input.happenedOn);
+    if (impossible) return err(impossible);
     const job = await jobOf(pen, input);
     if (!job.ok) return job;
     if (!Number.isSafeInteger(input.asked) || input.asked <= 0)
@@ -117,12 +112,6 @@ export const pullContainer: Command<PullContainer, Pulled> = async (book, by, in
     return moved.ok ? ok(answer) : moved;
   });
 };
-
-/** The instant to keep for a day other than today; undefined for today, and for a day that is refused anyway. */
-async function momentOf(book: OpenBook, now: Date, day: CalendarDate | undefined): Promise<Date | undefined> {
-  const head = day === undefined ? null : await readBook(book, now);
-  return day !== undefined && head && day < head.today ? noonIn(head.timeZone, day) : undefined;
-}
 
 async function jobOf(pen: Pen, input: PullContainer): Promise<Result<{ purpose: Purpose }, Refusal>> {
   if (input.jobId === undefined) return ok({ purpose: input.purpose });

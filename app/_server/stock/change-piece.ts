@@ -38,13 +38,18 @@ export const changePiece: Command<ChangePiece, { label: string }> = (book, by, i
         flitch: true,
         flitchNumber: true,
         note: true,
+        shapeId: true,
       },
     });
     if (!row) return err({ code: 'not-found' });
-    const { stockId, form, ...before } = row;
+    const { stockId, form, shapeId, ...before } = row;
     const refused = refuseFields(input);
     if (refused) return err(refused);
     const after = pieceColumns(input);
+    const measured = PIECE_SIZES.find((size) => size !== 'thicknessNm' && after[size] !== before[size]);
+    if (shapeId !== null && measured) {
+      return err({ code: 'measured-shape', field: measured, facts: { label: input.label } });
+    }
     const changes = sayPieceChanges(before, after, pen.book.units === 'metric' ? 'metric' : 'imperial');
     if (changes.length === 0) return err({ code: 'changes-nothing' });
     const { species, flitch } = after;

@@ -29,7 +29,7 @@ export type ReceiveContainers = {
   count: number;
   /** What one holds when full, in the product's small unit. */
   size: number;
-  /** What is in one now, where that is less. */
+  /** What is in one now, where that is less: it was opened then, and `opened` says when. */
   left?: number;
   tareMg?: number;
   openedLife?: Life;
@@ -66,6 +66,7 @@ export const receiveContainers: Command<ReceiveContainers, Received> = (book, by
       return err({ code: 'absurd-count', field: 'count' });
     if (input.receivedOn > today) return err({ code: 'received-in-the-future', field: 'receivedOn' });
     if (input.opened && input.opened.on > today) return err({ code: 'opened-in-the-future', field: 'opened' });
+    if (left < input.size && !input.opened) return err({ code: 'part-used-needs-opened', field: 'opened' });
     const place = input.placeLabel
       ? await pen.tx.place.findUnique({ where: { label: input.placeLabel }, select: { id: true } })
       : undefined;

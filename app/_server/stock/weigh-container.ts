@@ -1,22 +1,33 @@
 import type { Command } from '@/app/_server/act';
+import { momentOf, refuseDayOfAmount } from '@/app/_server/ledger/happened-on';
 import { writeEntry } from '@/app/_server/ledger/write-entry';
 import { loadContainer } from '@/app/_server/stock/load-container';
+import type { CalendarDate } from '@/shared/calendar/calendar-date';
 import { err, ok } from '@/shared/result/result';
 
+export type WeighContainer = {
+  label: string;
+  /** What is in it, in its small unit. */
+  left: number;
+  why: string;
+  /** The day it was weighed, where that is not today: at the end of that day. */
+  happenedOn?: CalendarDate;
+};
+
 /** What is really left in a container, in its small unit, as weighed or measured. */
-export const weighContainer: Command<{ label: string; left: number; why: string }, { label: string; delta: number }> = (
-  book,
-  by,
-  input,
-) =>
-  writeEntry(book, { ...by, kind: 'weighed', request: input }, async (pen) => {
+export const weighContainer: Command<WeighContainer, { label: string; delta: number }> = async (book, by, input) => {
+  const happenedAt = await momentOf(book, by.now, input.happenedOn);
+  return writeEntry(book, { ...by, kind: 'weighed', request: input, happenedAt }, async (pen) => {
     const line = await loadContainer(pen.tx, input.label);
     if (!line) return err({ code: 'not-found' });
     if (!Number.isSafeInteger(input.left) || input.left < 0) return err({ code: 'not-an-exact-amount', field: 'left' });
     // A tin may hold a little more than its label says; twice as much is a slipped digit.
     if (input.left > line.size * 2) return err({ code: 'unit-does-not-fit', field: 'left' });
+    const impossible = await refuseDayOfAmount(pen, line, input.happenedOn);
+    if (impossible) return err(impossible);
     const delta = input.left - line.left;
     await pen.enter({ why: input.why, productId: line.productId }, { label: line.label, delta });
     const moved = await pen.move(line.stockId, { quantityDelta: delta });
     return moved.ok ? ok({ label: line.label, delta }) : moved;
   });
+};

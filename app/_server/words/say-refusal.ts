@@ -2,6 +2,7 @@ import type { Refusal, RefusalCode } from '@/app/_server/refusal';
 import type { CalendarDate } from '@/shared/calendar/calendar-date';
 import { sayDate } from '@/shared/calendar/say-date';
 import { MOST_AT_ONCE } from '@/shared/labels/most-at-once';
+import { sayOutlineFault } from '@/shared/outline/say-outline-fault';
 import type { Problem } from '@/shared/result/answer';
 import type { OwnLabelCode } from '@/shared/scan-codes/own-label';
 import { printOwnLabel } from '@/shared/scan-codes/print-own-label';
@@ -92,7 +93,9 @@ const WORDS: Record<RefusalCode, Words> = {
   }),
   'flitch-number-taken': (facts) => ({
     what: `Number ${facts.number} of flitch ${facts.flitch} is ${label(facts)} already.`,
-    todo: 'Each piece of a flitch has its own number, as it was sawn. Give this one another, or put that one right first.',
+    todo: facts.back
+      ? `Each piece of a flitch has its own number, as it was sawn. Change the number of ${label(facts)} on its page first, then bring this one back.`
+      : 'Each piece of a flitch has its own number, as it was sawn. Give this one another, or put that one right first.',
   }),
   'opened-before-made': (facts) => ({
     what: facts.on
@@ -105,6 +108,10 @@ const WORDS: Record<RefusalCode, Words> = {
   'opened-in-the-future': () => ({
     what: 'It cannot have been opened on a day to come.',
     todo: 'Give today or an earlier day.',
+  }),
+  'part-used-needs-opened': () => ({
+    what: 'Less is in it than when it was full, so it was opened; its opened day is missing.',
+    todo: 'Give the day it was opened, or the earliest it can have been, as a guess.',
   }),
   'already-open': (facts) => ({
     what: `It is known to have been opened on ${date(facts.on)}.`,
@@ -208,9 +215,13 @@ const WORDS: Record<RefusalCode, Words> = {
     what: 'This change of the job freed its pieces. Undoing it here would give them back to a job that stays as it is.',
     todo: 'Change the job instead: open it again on its page, then promise the pieces to it anew.',
   }),
-  'taken-before-it-arrived': (facts) => ({
-    what: `${label(facts)} came in on ${date(facts.received)}: nothing can have been taken from it before.`,
+  'happened-before-it-arrived': (facts) => ({
+    what: `${label(facts)} came in on ${date(facts.received)}: nothing can have happened to it here before.`,
     todo: 'Give that day or a later one.',
+  }),
+  'changed-after-that-day': (facts) => ({
+    what: `What is left of ${label(facts)} changed in the book on ${date(facts.since)}, after that day.`,
+    todo: 'Give that day or a later one, or reverse the later entry first.',
   }),
   'weighing-does-not-fit': (facts) => ({
     what: sayWeighingError({ code: facts.because } as WeighingError),
@@ -220,6 +231,34 @@ const WORDS: Record<RefusalCode, Words> = {
     what: `By these weights ${amount(facts.used, facts.unit)} of ${label(facts)} was used, not ${amount(facts.asked, facts.unit)}: the book changed while you were looking.`,
     todo: 'Look at the amount again, then press.',
     kept: 'Nothing was written.',
+  }),
+  'no-outline': (facts) => {
+    const { says, toDo } = sayOutlineFault(facts.why as Parameters<typeof sayOutlineFault>[0]);
+    return { what: says, todo: toDo };
+  },
+  'no-longer-here': (facts) => ({
+    what: `${label(facts)} is no longer in the shop.`,
+    todo: 'Look in its history what became of it. What was taken out by mistake is reversed there.',
+  }),
+  'pack-has-no-outline': (facts) => ({
+    what: `${label(facts)} is a pack of boards: it has no outline.`,
+    todo: 'Take a board out of it, and measure that.',
+  }),
+  'measured-shape': (facts) => ({
+    what: `${label(facts)} has a measured outline: its length and widths are those of the outline.`,
+    todo: 'Measure it again, and they follow.',
+  }),
+  'mark-off-the-wood': () => ({
+    what: 'This does not lie on the wood.',
+    todo: 'Move it onto the drawing, or check its numbers.',
+  }),
+  'mark-gone': () => ({
+    what: 'Somebody took this mark off meanwhile.',
+    todo: 'Load the page again: it shows the marks as they are.',
+  }),
+  'end-check-does-not-fit': () => ({
+    what: 'An end check is deeper than nothing and less deep than the piece is long.',
+    todo: 'Give how far the deepest check runs in from the end.',
   }),
 };
 

@@ -106,6 +106,10 @@ function sayWhat(entry: HistoryEntry, context: SayMovements): { what: string; wh
       return { what: `Freed${entry.job ? ` from ${entry.job.name}` : ''}`, why };
     case 'piece-changed':
       return { what: 'Put right what the book says of it', why };
+    case 'piece-measured':
+      return { what: `Measured ${why}`, why: '' };
+    case 'piece-marked':
+      return { what: `Marked on the drawing: ${why}`, why: '' };
     case 'inspected':
       return { what: why, why: '' };
     case 'reading-taken':

@@ -1,0 +1,84 @@
+import type { Command } from '@/app/_server/act';
+import { outlineOfPiece } from '@/app/_server/fits/outline-of-piece';
+import { writeEntry } from '@/app/_server/ledger/write-entry';
+import type { Refusal } from '@/app/_server/refusal';
+import { markColumns } from '@/app/_server/shapes/kept-marks';
+import { lies } from '@/app/_server/shapes/off-the-wood';
+import { loadPiece } from '@/app/_server/stock/load-piece';
+import { keptFlags } from '@/app/_server/stock/piece-fields';
+import { checkDefect } from '@/shared/outline/check-defect';
+import type { Outline } from '@/shared/outline/outline';
+import { boundsOf } from '@/shared/outline/outline-bounds';
+import type { NewMark } from '@/shared/outline/piece-marks';
+import { err, ok } from '@/shared/result/result';
+import type { PieceFlag } from '@/shared/wood/piece';
+
+/** Marks to be put on a piece, and numbers of marks to be taken off it, in one act. A change is one of each. */
+export type ChangeMarks = { label: string; add: NewMark[]; remove: number[]; why: string };
+
+export const changeMarks: Command<ChangeMarks, { label: string; added: number[] }> = (book, by, input) =>
+  writeEntry(book, { ...by, kind: 'piece-marked', request: input }, async (pen) => {
+    if (input.add.length + input.remove.length === 0) return err({ code: 'changes-nothing' });
+    const line = await loadPiece(pen.tx, input.label);
+    if (!line) return err({ code: 'not-found', facts: { label: input.label } });
+    const outline = outlineOfPiece(line);
+    if (!outline.ok) return err({ code: 'no-outline', facts: { why: outline.error.code } });
+    for (const mark of input.add) {
+      const refused = refuseMark(outline.value, mark);
+      if (refused) return err(refused);
+    }
+    const { stockId } = line;
+    const found = await pen.tx.mark.count({
+      where: { id: { in: input.remove }, pieceId: stockId, removedById: null },
+    });
+    if (found !== new Set(input.remove).size) return err({ code: 'mark-gone' });
+    const said = [...input.add.map(sayMark), ...(found > 0 ? [`${found} taken off`] : [])].join('; ');
+    // Numbers are given before the entry is written, so that its answer can name them.
+    const last = await pen.tx.mark.aggregate({ _max: { id: true } });
+    const first = (last._max.id ?? 0) + 1;
+    const answer = { label: input.label, added: input.add.map((_, nr) => first + nr) };
+    await pen.enter({ stockId, why: `${said}. ${input.why.trim()}`.trim() }, answer);
+    await pen.tx.mark.createMany({
+      data: input.add.map((mark, nr) => ({
+        id: first + nr,
+        pieceId: stockId,
+        entryId: pen.entryId,
+        ...markColumns(mark),
+      })),
+    });
+    await pen.tx.mark.updateMany({ where: { id: { in: input.remove } }, data: { removedById: pen.entryId } });
+    await addFlags(pen, stockId, input.add);
+    return ok(answer);
+  });
+
+/** Why a mark cannot be on this wood, or undefined. */
+function refuseMark(outline: Outline, mark: NewMark): Refusal | undefined {
+  const { left, right } = boundsOf(outline.ring);
+  if (mark.is === 'end-check') {
+    const fits = mark.depth > 0 && mark.depth / 1000 < right - left;
+    return fits ? undefined : { code: 'end-check-does-not-fit', field: 'depth' };
+  }
+  if (mark.is === 'strap') {
+    return lies(outline, mark) ? undefined : { code: 'mark-off-the-wood', field: 'place', facts: { point: 0 } };
+  }
+  const checked = checkDefect(outline, mark);
+  if (checked.ok) return undefined;
+  const { code, point } = checked.error;
+  return { code: 'mark-off-the-wood', field: 'place', facts: { why: code, point } };
+}
+
+const sayMark = (mark: NewMark) => (mark.is === 'defect' ? mark.kind : mark.is === 'strap' ? 'strap' : 'end check');
+
+/** What is drawn on it is also said of it, in lists that do not draw. */
+async function addFlags(pen: Parameters<Parameters<typeof writeEntry>[2]>[0], stockId: number, marks: NewMark[]) {
+  const flags = marks.flatMap((mark): PieceFlag[] => {
+    if (mark.is === 'strap') return ['strapped'];
+    if (mark.is === 'end-check' || mark.kind === 'check' || mark.kind === 'split') return ['checked'];
+    return mark.kind === 'break' ? ['broken'] : [];
+  });
+  if (flags.length === 0) return;
+  const { flags: before } = await pen.tx.piece.findUniqueOrThrow({ where: { stockId }, select: { flags: true } });
+  const after = [...new Set([...keptFlags(before), ...flags])].sort().join(',');
+  if (after !== before)
+    await pen.tx.piece.update({ where: { stockId }, data: { flags: after }, select: { stockId: true } });
+}
