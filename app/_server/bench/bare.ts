@@ -30,26 +30,25 @@ const CONTAINER = `SELECT c.*, s.label, s.quantity, s.condition, s.hold, s.opene
 
 const ids = (kind: string) => `SELECT value FROM json_each(@ids, '$.${kind}')`;
 
-const HIT = `SELECT stockId AS id FROM Container WHERE productId IN (${ids('product')})
-    UNION ALL SELECT stockId FROM Container WHERE lotId IN
+const LIVE = 'JOIN Stock s ON s.id = stockId WHERE s.quantity > 0 AND';
+const HIT = `SELECT stockId AS id FROM Container ${LIVE} productId IN (${ids('product')})
+    UNION ALL SELECT stockId FROM Container ${LIVE} lotId IN
       (SELECT stockId FROM Lot WHERE stockId IN (${ids('lot')}) AND productId NOT IN (${ids('product')}))
-    UNION ALL SELECT stockId FROM Container WHERE stockId IN (${ids('container')}) AND lotId NOT IN (${ids('lot')})
+    UNION ALL SELECT stockId FROM Container ${LIVE} stockId IN (${ids('container')}) AND lotId NOT IN (${ids('lot')})
       AND productId NOT IN (${ids('product')})
-    UNION ALL SELECT t.id FROM Stock t JOIN Container ON stockId = t.id WHERE t.kind = 'container'
-      AND t.quantity > 0 AND placeId IN (${ids('place')}) AND t.id NOT IN (${ids('container')}) AND lotId NOT IN (${ids('lot')})
-      AND productId NOT IN (${ids('product')})`;
+    UNION ALL SELECT s.id FROM Stock s JOIN Container ON stockId = s.id WHERE s.kind = 'container'
+      AND s.quantity > 0 AND placeId IN (${ids('place')}) AND s.id NOT IN (${ids('container')})
+      AND lotId NOT IN (${ids('lot')}) AND productId NOT IN (${ids('product')})`;
 
 /** How many containers of `@ids` (ids by kind, JSON) have something left, counted to 501. */
-const COUNT = `SELECT COUNT(*) AS total FROM (SELECT 1 FROM (${HIT}) hit JOIN Stock s ON s.id = hit.id
-  WHERE s.quantity > 0 LIMIT 501)`;
+const COUNT = `SELECT COUNT(*) AS total FROM (SELECT 1 FROM (${HIT}) LIMIT 501)`;
 
 const rows = (page: string) =>
   `WITH page AS (${page}) ${CONTAINER} JOIN page ON page.id = c.stockId ORDER BY p.name, p.id, c.stockId`;
 
 /** The first page of them by product, all of them put in order, and how many there are. */
-const SORTED = rows(`SELECT c.stockId AS id, COUNT(*) OVER () AS total FROM (${HIT}) hit JOIN Stock s ON s.id = hit.id
-    JOIN Container c ON c.stockId = hit.id JOIN Product p ON p.id = c.productId WHERE s.quantity > 0
-    ORDER BY p.name, p.id, c.stockId LIMIT ${PAGE + 1}`);
+const SORTED = rows(`SELECT c.stockId AS id, COUNT(*) OVER () AS total FROM (${HIT}) hit
+    JOIN Container c ON c.stockId = hit.id JOIN Product p ON p.id = c.productId ORDER BY p.name, p.id, c.stockId LIMIT ${PAGE + 1}`);
 
 /** The first page of what many products have, walked in their order. */
 const WALKED = rows(`SELECT c.stockId AS id FROM Product p CROSS JOIN Container c CROSS JOIN Stock s

@@ -6,7 +6,7 @@ import { Prisma } from '@/prisma/generated/client';
 import type { OpenBook } from '@/prisma/open-book';
 
 type Hits = {
-  /** The ids of the containers that what was found leads to. */
+  /** The ids of the containers that what was found leads to, of those that are asked for. */
   ids: Prisma.Sql;
   /** The same, as conditions on a product and on a container in the walk. The plus keeps the walk to the order of names. */
   ofProduct: Prisma.Sql;
@@ -39,14 +39,17 @@ export async function containersOnHand(
   size: number,
 ): Promise<ContainersOnHand> {
   const isFirst = ask.after === undefined;
-  const hits = found && hitsOf(found, ask.withEmpty);
-  if (found && !hits) return { containers: [], total: isFirst ? 0 : null, more: false, next: null };
   const left = ask.withEmpty ? Prisma.empty : Prisma.sql`AND s."quantity" > 0`;
+  const hits = found && hitsOf(found, left);
+  if (found && !hits) return { containers: [], total: isFirst ? 0 : null, more: false, next: null };
   const after = ask.after === undefined ? Prisma.empty : await afterThat(book, ask.after);
   const isWide = !found || found.product.length > 0 || found.place.length > FEW_PLACES;
   const counted = isWide ? await count(book, hits, left) : undefined;
   const isWalked = counted !== undefined && counted > MOST_COUNTED;
-  const rows = await rowsOf(book, hits, !hits || isWalked, Prisma.sql`${left} ${after} ${IN_ORDER} LIMIT ${size + 1}`);
+  const rows = await rowsOf(book, isWalked ? undefined : hits, {
+    walk: Prisma.sql`${hits?.ofProduct ?? Prisma.empty} ${hits?.ofContainer ?? Prisma.empty} ${left}`,
+    rest: Prisma.sql`${after} ${IN_ORDER} LIMIT ${size + 1}`,
+  });
   const all = counted ?? Number(rows[0]?.total ?? 0);
   const about = { total: isFirst ? Math.min(all, MOST_COUNTED) : null, more: isFirst && all > MOST_COUNTED };
   const page = rows.slice(0, size).map((row) => row.id);
@@ -58,7 +61,7 @@ export async function containersOnHand(
   return { containers, ...about, next: rows.length > size ? (page.at(-1) ?? null) : null };
 }
 
-function hitsOf({ containers, lot, product, place }: Found, withEmpty = false): Hits | undefined {
+function hitsOf({ containers, lot, product, place }: Found, left: Prisma.Sql): Hits | undefined {
   if (containers.length + lot.length + product.length + place.length === 0) return undefined;
   const [labelled, lots, products, places] = [containers, lot, product, place].map(listOf);
   const conditions = [
@@ -74,14 +77,15 @@ function hitsOf({ containers, lot, product, place }: Found, withEmpty = false): 
   // Each way leaves out what the ways before it give, so that nothing has to be sorted to be counted once.
   const ways = taken.map(
     (condition, nr) =>
-      Prisma.sql`SELECT c."stockId" AS "id" FROM "Container" c WHERE ${butNot(condition, taken.slice(0, nr))}`,
+      Prisma.sql`SELECT c."stockId" AS "id" FROM "Container" c JOIN "Stock" s ON s."id" = c."stockId"
+        WHERE ${butNot(condition, taken.slice(0, nr))} ${left}`,
   );
-  // Most of what ever stood in a place is used up: the index leaves it out before anything else is looked at.
-  const inPlace = Prisma.sql`t."placeId" IN (${places}) AND t."kind" = 'container' ${withEmpty ? Prisma.empty : Prisma.sql`AND t."quantity" > 0`}`;
-  if (place.length && taken.length === 0) ways.push(Prisma.sql`SELECT t."id" FROM "Stock" t WHERE ${inPlace}`);
+  // Most of what ever stood in a place is used up: its index leaves that out before anything else is looked at.
+  const inPlace = Prisma.sql`s."placeId" IN (${places}) AND s."kind" = 'container'`;
+  if (place.length && taken.length === 0) ways.push(Prisma.sql`SELECT s."id" FROM "Stock" s WHERE ${inPlace} ${left}`);
   else if (place.length) {
-    ways.push(Prisma.sql`SELECT t."id" FROM "Stock" t JOIN "Container" c ON c."stockId" = t."id"
-      WHERE ${butNot(inPlace, taken)}`);
+    ways.push(Prisma.sql`SELECT s."id" FROM "Stock" s JOIN "Container" c ON c."stockId" = s."id"
+      WHERE ${butNot(inPlace, taken)} ${left}`);
   }
   const ids = Prisma.join(ways, ' UNION ALL ');
   return {
@@ -109,26 +113,22 @@ function listOf(ids: number[]): Prisma.Sql {
  */
 async function rowsOf(
   book: OpenBook,
-  hits: Hits | undefined,
-  isWalked: boolean,
-  rest: Prisma.Sql,
+  sorted: Hits | undefined,
+  { walk, rest }: { walk: Prisma.Sql; rest: Prisma.Sql },
 ): Promise<{ id: number; total?: number | bigint }[]> {
-  if (!hits || isWalked) {
+  if (!sorted) {
     return book.read.$queryRaw`SELECT c."stockId" AS "id" FROM "Product" p CROSS JOIN "Container" c CROSS JOIN "Stock" s
-      WHERE c."productId" = p."id" AND s."id" = c."stockId" ${hits?.ofProduct ?? Prisma.empty}
-        ${hits?.ofContainer ?? Prisma.empty} ${rest}`;
+      WHERE c."productId" = p."id" AND s."id" = c."stockId" ${walk} ${rest}`;
   }
-  return book.read.$queryRaw`SELECT c."stockId" AS "id", COUNT(*) OVER () AS "total" FROM (${hits.ids}) hit
-    JOIN "Stock" s ON s."id" = hit."id" JOIN "Container" c ON c."stockId" = hit."id"
-    JOIN "Product" p ON p."id" = c."productId" WHERE 0 = 0 ${rest}`;
+  return book.read.$queryRaw`SELECT c."stockId" AS "id", COUNT(*) OVER () AS "total" FROM (${sorted.ids}) hit
+    JOIN "Container" c ON c."stockId" = hit."id" JOIN "Product" p ON p."id" = c."productId" WHERE 0 = 0 ${rest}`;
 }
 
 /** How many there are, counted to one more than is said. */
 async function count(book: OpenBook, hits: Hits | undefined, left: Prisma.Sql): Promise<number> {
-  const from = hits ? Prisma.sql`(${hits.ids}) hit JOIN "Stock" s ON s."id" = hit."id"` : Prisma.sql`"Stock" s`;
+  const all = hits ? hits.ids : Prisma.sql`SELECT s."id" FROM "Stock" s WHERE s."kind" = 'container' ${left}`;
   const [row] = await book.read.$queryRaw<{ total: number | bigint }[]>`
-    SELECT COUNT(*) AS "total" FROM (
-      SELECT 1 FROM ${from} WHERE s."kind" = 'container' ${left} LIMIT ${MOST_COUNTED + 1}) "some"`;
+    SELECT COUNT(*) AS "total" FROM (SELECT 1 FROM (${all}) "any" LIMIT ${MOST_COUNTED + 1}) "some"`;
   return Number(row?.total ?? 0);
 }
 

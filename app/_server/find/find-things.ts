@@ -126,9 +126,16 @@ function lotIds(words: string[]): Prisma.Sql {
             (SELECT b."refId" FROM "SearchWord" b WHERE b."kind" = 'product' AND ${begins('b', word)})
           OR ${hasWord(Prisma.sql`'lot'`, Prisma.sql`a."refId"`, word)})`,
       );
+    // A word that nothing begins with is asked for once, not once for every lot.
+    const known = words
+      .filter((word) => word !== own)
+      .map(
+        (word) => Prisma.sql`AND EXISTS
+        (SELECT 1 FROM "SearchWord" b WHERE b."kind" IN ('lot', 'product') AND ${begins('b', word)})`,
+      );
     const lot = also.length ? Prisma.sql`JOIN "Lot" l ON l."stockId" = a."refId"` : Prisma.empty;
     return Prisma.sql`SELECT a."kind", a."refId" FROM "SearchWord" a ${lot}
-      WHERE a."kind" = 'lot' AND ${begins('a', own)} ${joined(also)}`;
+      WHERE a."kind" = 'lot' AND ${begins('a', own)} ${joined([...known, ...also])}`;
   });
   return firstFew(Prisma.sql`SELECT DISTINCT * FROM (${Prisma.join(ways, ' UNION ALL ')}) "any"`, 'lot');
 }

@@ -3,6 +3,7 @@ import { type Found, findThings } from '@/app/_server/find/find-things';
 import { piecesOnHand } from '@/app/_server/find/pieces-on-hand';
 import type { ContainerLine } from '@/app/_server/stock/judgeable';
 import type { PieceLine } from '@/app/_server/stock/load-piece';
+import { Prisma } from '@/prisma/generated/client';
 import type { OpenBook } from '@/prisma/open-book';
 
 /** What On hand shows: which shelf of the book, what is searched for, and where the last page ended. */
@@ -34,7 +35,7 @@ export type OnHandPage = {
 };
 
 /** As many rows as a phone shows in a few flicks; more are fetched when they are asked for. */
-export const PAGE = 30;
+export const PAGE = 24;
 
 /** One page of what is on hand, or of what a search finds: containers by product, oldest first; wood by species and form. */
 export async function onHand(book: OpenBook, ask: OnHandAsk): Promise<OnHandPage> {
@@ -59,23 +60,23 @@ export async function onHand(book: OpenBook, ask: OnHandAsk): Promise<OnHandPage
   return page;
 }
 
+/** The first few places, products and jobs that were found by name. */
 async function addOthers(book: OpenBook, found: Found, page: OnHandPage): Promise<void> {
-  const few = (ids: number[]) => ({ where: { id: { in: ids.slice(0, 8) } } });
+  const few = (ids: number[]) => Prisma.join(ids.slice(0, 8));
   const [places, products, jobs] = await Promise.all([
     found.place.length === 0
       ? []
-      : book.read.place.findMany({
-          ...few(found.place),
-          select: { label: true, name: true, parent: { select: { name: true } } },
-        }),
+      : book.read.$queryRaw<OnHandPage['places']>`
+          SELECT p."label", p."name", up."name" AS "inside" FROM "Place" p LEFT JOIN "Place" up ON up."id" = p."parentId"
+          WHERE p."id" IN (${few(found.place)}) ORDER BY p."id"`,
     found.product.length === 0
       ? []
-      : book.read.product.findMany({ ...few(found.product), select: { id: true, name: true, maker: true } }),
+      : book.read.$queryRaw<OnHandPage['products']>`
+          SELECT "id", "name", "maker" FROM "Product" WHERE "id" IN (${few(found.product)}) ORDER BY "id"`,
     found.job.length === 0
       ? []
-      : book.read.job.findMany({ ...few(found.job), select: { id: true, name: true, client: true } }),
+      : book.read.$queryRaw<OnHandPage['jobs']>`
+          SELECT "id", "name", "client" FROM "Job" WHERE "id" IN (${few(found.job)}) ORDER BY "id"`,
   ]);
-  page.places = places.map(({ parent, ...place }) => ({ ...place, inside: parent?.name ?? null }));
-  page.products = products;
-  page.jobs = jobs;
+  Object.assign(page, { places, products, jobs });
 }
