@@ -27,82 +27,58 @@ export async function findThings(
 ): Promise<Found> {
   const found: Found = { product: [], lot: [], piece: [], place: [], job: [], containers: [], cut: false };
   const { words, label, codes } = readQuery(query);
-  await Promise.all([
-    addByWords(book, words, found),
-    addByLabel(book, label, withEmpty, found),
-    addByCode(book, codes, found),
-  ]);
+  const asked = [...byWords(words), ...byLabel(label, withEmpty), ...byCode(codes)];
+  if (asked.length === 0) return found;
+  // All in one question: asked one by one, the asking took longer than the finding.
+  const rows = await book.read.$queryRaw<{ kind: FoundKind | 'container'; refId: number | bigint }[]>`
+    ${Prisma.join(asked, ' UNION ALL ')}`;
+  const ids = {
+    product: new Set<number>(),
+    lot: new Set<number>(),
+    piece: new Set<number>(),
+    place: new Set<number>(),
+    job: new Set<number>(),
+    container: new Set<number>(),
+  };
+  for (const { kind, refId } of rows) ids[kind].add(Number(refId));
+  for (const kind of KINDS) found[kind] = [...ids[kind]];
+  found.containers = [...ids.container];
+  found.cut = Object.values(ids).some((some) => some.size >= MOST);
   return found;
 }
 
-async function addByWords(book: OpenBook, text: string, found: Found): Promise<void> {
+const KINDS: readonly FoundKind[] = ['product', 'lot', 'piece', 'place', 'job'];
+
+function byWords(text: string): Prisma.Sql[] {
   const words = searchWords(text).slice(0, 6);
   const [longest, ...others] = [...words].sort((a, b) => b.length - a.length);
-  if (!longest) return;
-  const kinds: FoundKind[] = ['product', 'piece', 'place', 'job'];
-  // All kinds in one question: asked one by one, the asking took longer than the finding.
-  const asked = [...kinds.map((kind) => idsOf(kind, longest, others)), lotIds(wholeWords(text).slice(0, 6))];
-  const rows = await book.read.$queryRaw<{ kind: FoundKind; refId: number }[]>`${Prisma.join(asked, ' UNION ALL ')}`;
-  for (const kind of [...kinds, 'lot' as const]) {
-    const ids = rows.flatMap((row) => (row.kind === kind ? row.refId : []));
-    found[kind] = withThese(ids, found[kind]);
-    found.cut ||= ids.length >= MOST;
-  }
+  if (!longest) return [];
+  const kinds = KINDS.filter((kind) => kind !== 'lot');
+  return [...kinds.map((kind) => idsOf(kind, longest, others)), lotIds(wholeWords(text).slice(0, 6))];
 }
 
-type CodeRow = { productId: number | null; placeId: number | null; stockId: number | null; kind: string | null };
-
-async function addByLabel(book: OpenBook, label: string | undefined, withEmpty: boolean, found: Found): Promise<void> {
-  if (label === undefined) return;
-  const range = { gte: label, lt: label + AFTER };
-  if (label.startsWith('P')) {
-    const places = await book.read.place.findMany({ where: { label: range }, select: { id: true }, take: MOST });
-    found.place = withThese(
-      found.place,
-      places.map((row) => row.id),
-    );
-    return;
-  }
-  const rows = await book.read.stock.findMany({
-    where: { label: range, ...(withEmpty ? {} : { quantity: { gt: 0 } }) },
-    select: { id: true, kind: true },
-    take: MOST,
-  });
-  found.cut ||= rows.length >= MOST;
-  found.containers = withThese(
-    found.containers,
-    rows.filter((row) => row.kind === 'container').map((row) => row.id),
-  );
-  found.piece = withThese(
-    found.piece,
-    rows.filter((row) => row.kind === 'piece').map((row) => row.id),
-  );
+function byLabel(label: string | undefined, withEmpty: boolean): Prisma.Sql[] {
+  if (label === undefined) return [];
+  const begins = Prisma.sql`"label" >= ${label} AND "label" < ${label + AFTER}`;
+  const ids = label.startsWith('P')
+    ? Prisma.sql`SELECT 'place' AS "kind", "id" AS "refId" FROM "Place" WHERE ${begins}`
+    : Prisma.sql`SELECT "kind", "id" AS "refId" FROM "Stock"
+        WHERE ${begins} ${withEmpty ? Prisma.empty : Prisma.sql`AND "quantity" > 0`}`;
+  return [firstFew(ids, 'labelled')];
 }
 
-async function addByCode(book: OpenBook, codes: string[], found: Found): Promise<void> {
-  if (codes.length === 0) return;
-  const begins = codes.map((code) => Prisma.sql`(k."value" >= ${code} AND k."value" < ${code + AFTER})`);
-  const rows = await book.read.$queryRaw<CodeRow[]>`
-    SELECT k."productId", k."placeId", k."stockId", s."kind" FROM "Code" k LEFT JOIN "Stock" s ON s."id" = k."stockId"
-    WHERE ${Prisma.join(begins, ' OR ')} LIMIT ${MOST}`;
-  found.product = withThese(
-    found.product,
-    rows.flatMap((row) => row.productId ?? []),
-  );
-  found.place = withThese(
-    found.place,
-    rows.flatMap((row) => row.placeId ?? []),
-  );
-  for (const kind of ['container', 'piece'] as const) {
-    const key = kind === 'container' ? 'containers' : 'piece';
-    found[key] = withThese(
-      found[key],
-      rows.flatMap((row) => (row.kind === kind ? (row.stockId ?? []) : [])),
-    );
-  }
+function byCode(codes: string[]): Prisma.Sql[] {
+  if (codes.length === 0) return [];
+  const begin = codes.map((code) => Prisma.sql`(k."value" >= ${code} AND k."value" < ${code + AFTER})`);
+  return [
+    firstFew(
+      Prisma.sql`SELECT CASE WHEN k."productId" IS NOT NULL THEN 'product' WHEN k."placeId" IS NOT NULL THEN 'place'
+          ELSE s."kind" END AS "kind", COALESCE(k."productId", k."placeId", k."stockId") AS "refId"
+        FROM "Code" k LEFT JOIN "Stock" s ON s."id" = k."stockId" WHERE ${Prisma.join(begin, ' OR ')}`,
+      'coded',
+    ),
+  ];
 }
-
-const withThese = (some: number[], more: number[]) => [...new Set([...some, ...more])];
 
 /** Ids of one kind that have a word beginning with `first` and, for each of the others, a word beginning with it. */
 function idsOf(kind: FoundKind, first: string, others: string[]): Prisma.Sql {
@@ -142,7 +118,7 @@ function lotIds(words: string[]): Prisma.Sql {
 
 const joined = (parts: Prisma.Sql[]) => (parts.length ? Prisma.join(parts, ' ') : Prisma.empty);
 
-const firstFew = (ids: Prisma.Sql, name: FoundKind) =>
+const firstFew = (ids: Prisma.Sql, name: string) =>
   Prisma.sql`SELECT * FROM (${ids} LIMIT ${MOST}) ${Prisma.raw(`"${name}"`)}`;
 
 const begins = (table: 'a' | 'b', word: string) => {
