@@ -226,7 +226,7 @@ describe('paging through what is on hand', () => {
   }
 
   it.each([
-    ['all of it', '', 148, 7],
+    ['all of it', '', 148, 8],
     ['what is found', 'beta', 74, 4],
   ])('materials: %s, each once', async (_, query, count, pages) => {
     const { all, pages: turned } = await leaf('materials', query, (page) => page.containers);

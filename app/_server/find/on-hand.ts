@@ -35,7 +35,7 @@ export type OnHandPage = {
 };
 
 /** As many rows as a phone shows in a few flicks; more are fetched when they are asked for. */
-export const PAGE = 24;
+export const PAGE = 20;
 
 /** One page of what is on hand, or of what a search finds: containers by product, oldest first; wood by species and form. */
 export async function onHand(book: OpenBook, ask: OnHandAsk): Promise<OnHandPage> {
