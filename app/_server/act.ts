@@ -7,7 +7,7 @@ import type { Refusal } from '@/app/_server/refusal';
 import type { Who } from '@/app/_server/who/who';
 import { whoIsWriting } from '@/app/_server/who/who-is-writing';
 import { problemOfError } from '@/app/_server/words/problem-of-error';
-import { sayRefusal } from '@/app/_server/words/say-refusal';
+import { problemOfRefusal } from '@/app/_server/words/problem-of-refusal';
 import type { OpenBook } from '@/prisma/open-book';
 import type { Answer, Problem } from '@/shared/result/answer';
 import type { Result } from '@/shared/result/result';
@@ -39,7 +39,7 @@ export async function act<I, A>(
       return { ok: false, problem: problemOfFields([{ path: ['key'], message: 'The request had no key.' }]) };
     const by = { who: await whoIsWriting(), key, now: new Date(), sent: await digestOfRequest(input) };
     const result = await command(await theBook(), by, parsed.data);
-    if (!result.ok) return { ok: false, problem: sayRefusal(result.error) };
+    if (!result.ok) return { ok: false, problem: await problemOfRefusal(result.error) };
     revalidatePath('/', 'layout');
     return { ok: true, ...result.value };
   } catch (error) {

@@ -66,5 +66,11 @@ export type RefusalCode =
   | 'pack-has-no-outline'
   | 'measured-shape'
   | 'mark-off-the-wood'
+  | 'not-a-pack'
+  | 'board-gone'
+  | 'no-boards-chosen'
   | 'mark-gone'
-  | 'end-check-does-not-fit';
+  | 'end-check-does-not-fit'
+  | 'photo-does-not-fit'
+  | 'photo-too-small'
+  | 'photo-is-another';

@@ -2,7 +2,7 @@ import type { Ring } from '@/shared/outline/outline';
 import type { Point } from '@/shared/outline/point';
 import type { Nanometres } from '@/shared/units/nanometres';
 
-const DEFECT_KINDS = [
+export const DEFECT_KINDS = [
   'knot',
   'check',
   'split',
@@ -17,7 +17,7 @@ const DEFECT_KINDS = [
   'other',
 ] as const;
 
-type DefectKind = (typeof DEFECT_KINDS)[number];
+export type DefectKind = (typeof DEFECT_KINDS)[number];
 
 /** A circle or a closed line on the drawing, in micrometres. */
 export type DefectPlace =

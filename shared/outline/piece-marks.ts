@@ -15,6 +15,10 @@ type Kept = { readonly id: number; readonly note: string };
 
 export const NO_MARKS: PieceMarks = { defects: [], endChecks: [], straps: [] };
 
+export function countMarks({ defects, endChecks, straps }: PieceMarks): number {
+  return defects.length + endChecks.length + straps.length;
+}
+
 /** One mark as it is made, before the book has given it a number. */
 export type NewMark =
   | ({ readonly is: 'defect'; readonly note: string } & Defect)

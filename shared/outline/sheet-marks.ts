@@ -9,8 +9,16 @@ export type Millimetres = { readonly x: number; readonly y: number };
 /** One thing seen on the photo whose place on the slab is known. */
 export type Mark = { readonly pixel: Pixel; readonly place: Millimetres };
 
-/** ISO 216 for A3, ANSI/ASME Y14.1 for Letter (8 1/2 × 11 in); width and height in millimetres. */
-export const SHEETS = { A3: { width: 297, height: 420 }, Letter: { width: 215.9, height: 279.4 } } as const;
+/**
+ * ISO 216 for A3 and A4, ANSI/ASME Y14.1 for Letter (8 1/2 × 11 in) and Tabloid (size B, 11 × 17 in); width and height in
+ * millimetres.
+ */
+export const SHEETS = {
+  A3: { width: 297, height: 420 },
+  A4: { width: 210, height: 297 },
+  Letter: { width: 215.9, height: 279.4 },
+  Tabloid: { width: 279.4, height: 431.8 },
+} as const;
 
 type Corner = 0 | 1 | 2 | 3;
 
@@ -63,8 +71,9 @@ export function marksOfSheet(
 
 /**
  * The four ends of two tapes laid square across one another. `crossing` is the reading of each tape, in millimetres, where
- * they cross; `ends` are its lowest and highest readings in sight. The first tape gives x, the second y, to the left of
- * the first. The crossing must lie between the ends (`bad-size` otherwise, naming the first mark of that tape).
+ * they cross; `ends` are its lowest and highest readings in sight. The first tape gives x, the second y, which grows to the
+ * left of the first whichever way the second tape lies, so that nothing comes out mirrored. The crossing must lie between
+ * the ends (`bad-size` otherwise, naming the first mark of that tape).
  */
 export function marksOfTapes(
   pixels: readonly [Pixel, Pixel, Pixel, Pixel],
@@ -79,11 +88,13 @@ export function marksOfTapes(
     const order = [0, 2, 1, 3] as const;
     return err({ ...shape.error, corner: order[shape.error.corner], entered: pixels });
   }
+  // Round the four ends the sheet's corners go the way of the tapes: below zero where the second reads to the right.
+  const left = (shape.value[3]?.place.y ?? 0) > 0 ? 1 : -1;
   return ok([
     { pixel: pixels[0], place: { x: along.ends[0] - along.crossing, y: 0 } },
     { pixel: pixels[1], place: { x: along.ends[1] - along.crossing, y: 0 } },
-    { pixel: pixels[2], place: { x: 0, y: across.ends[0] - across.crossing } },
-    { pixel: pixels[3], place: { x: 0, y: across.ends[1] - across.crossing } },
+    { pixel: pixels[2], place: { x: 0, y: left * (across.ends[0] - across.crossing) } },
+    { pixel: pixels[3], place: { x: 0, y: left * (across.ends[1] - across.crossing) } },
   ]);
 }
 

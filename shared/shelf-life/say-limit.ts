@@ -1,4 +1,5 @@
 import type { CalendarDate } from '@/shared/calendar/calendar-date';
+import type { DateOrder } from '@/shared/calendar/date-readings';
 import { sayDate } from '@/shared/calendar/say-date';
 import { sayLife } from '@/shared/calendar/say-life';
 import type { Limit } from '@/shared/shelf-life/types/limit';
@@ -23,13 +24,16 @@ export const LIMIT_NAMES: Record<Limit['basis'], string> = {
  * A limit with what it was computed from and, when it does not count, what set it aside.
  * `Opened life ends 1 Dec: opened 1 Sep, keeps 3 months by the house default.`
  */
-export function sayLimit(limit: Limit, { today }: { readonly today?: CalendarDate } = {}): string {
-  return `${sayBasis(limit, today)}${sayAside(limit)}`;
+export function sayLimit(
+  limit: Limit,
+  { today, order = 'day-first' }: { readonly today?: CalendarDate; readonly order?: DateOrder } = {},
+): string {
+  return `${sayBasis(limit, today, order)}${sayAside(limit)}`;
 }
 
-function sayBasis({ basis, lastGoodDay, from }: Limit, today: CalendarDate | undefined): string {
-  const last = sayDate(lastGoodDay, { today });
-  const start = sayDate(from.start, { today, precision: from.precision });
+function sayBasis({ basis, lastGoodDay, from }: Limit, today: CalendarDate | undefined, order: DateOrder): string {
+  const last = sayDate(lastGoodDay, { order, today });
+  const start = sayDate(from.start, { order, today, precision: from.precision });
   const life = from.life && from.source !== 'inspection' ? `, keeps ${sayLife(from.life)} ${SOURCE[from.source]}` : '';
   switch (basis) {
     case 'use-by':

@@ -1,5 +1,6 @@
 import { addDays } from '@/shared/calendar/add-days';
 import type { CalendarDate } from '@/shared/calendar/calendar-date';
+import type { DateOrder } from '@/shared/calendar/date-readings';
 import { sayDate } from '@/shared/calendar/say-date';
 import { LIMIT_NAMES } from '@/shared/shelf-life/say-limit';
 import type { Contradiction, Reason } from '@/shared/shelf-life/types/reason';
@@ -7,11 +8,12 @@ import { printTemperatureRange } from '@/shared/units/print-temperature-range';
 import type { UnitSystem } from '@/shared/units/unit-system';
 
 /**
- * What the sentences need to know: today, to leave its year out, how an amount of this stock is said, and the units
+ * What the sentences need to know: today, to leave its year out, the order dates are said in (day first unless told), how an amount of this stock is said, and the units
  * temperatures are read in (metric unless told).
  */
 export type SayContext = {
   readonly today?: CalendarDate;
+  readonly order?: DateOrder;
   readonly sayAmount?: (amount: number) => string;
   readonly prefer?: UnitSystem;
 };
@@ -27,7 +29,10 @@ const CONTRADICTIONS: Record<Contradiction, string> = {
 };
 
 /** A reason in one short plain sentence: `Opened life ends 7 days before the day of use.` What to do is `whatToDo`. */
-export function sayReason(reason: Reason, { today, sayAmount = String, prefer = 'metric' }: SayContext = {}): string {
+export function sayReason(
+  reason: Reason,
+  { today, order = 'day-first', sayAmount = String, prefer = 'metric' }: SayContext = {},
+): string {
   switch (reason.code) {
     case 'recalled':
     case 'quarantine':
@@ -51,17 +56,17 @@ export function sayReason(reason: Reason, { today, sayAmount = String, prefer = 
     case 'date-unknown':
       return 'No date is known, and no inspection covers the day of use.';
     case 'inspection-failed':
-      return `It failed its ${reason.kind === 'test-pour' ? 'test pour' : 'inspection'} on ${sayDate(reason.on, { today })}.`;
+      return `It failed its ${reason.kind === 'test-pour' ? 'test pour' : 'inspection'} on ${sayDate(reason.on, { order, today })}.`;
     case 'facts-contradict':
       return CONTRADICTIONS[reason.which];
     case 'day-of-use-past':
-      return `The day of use, ${sayDate(reason.dayOfUse, { today })}, is already past, so it is judged for today.`;
+      return `The day of use, ${sayDate(reason.dayOfUse, { order, today })}, is already past, so it is judged for today.`;
     case 'short':
       return `${sayAmount(reason.left)} left, ${sayAmount(reason.asked)} asked.`;
     case 'extended-by-inspection':
       return reason.instead
-        ? `${LIMIT_NAMES[reason.instead.basis]} ended ${sayDate(reason.instead.lastGoodDay, { today })}; a passed inspection carries it to ${sayDate(reason.limit.lastGoodDay, { today })}.`
-        : `No date is printed; a passed inspection carries it to ${sayDate(reason.limit.lastGoodDay, { today })}.`;
+        ? `${LIMIT_NAMES[reason.instead.basis]} ended ${sayDate(reason.instead.lastGoodDay, { order, today })}; a passed inspection carries it to ${sayDate(reason.limit.lastGoodDay, { order, today })}.`
+        : `No date is printed; a passed inspection carries it to ${sayDate(reason.limit.lastGoodDay, { order, today })}.`;
     case 'limit-near':
       if (addDays(reason.limit.lastGoodDay, -reason.daysLeft) === today) {
         return `${LIMIT_NAMES[reason.limit.basis]} ends ${reason.daysLeft === 0 ? 'today' : `in ${days(reason.daysLeft)}`}.`;
@@ -70,11 +75,11 @@ export function sayReason(reason: Reason, { today, sayAmount = String, prefer = 
         ? `${LIMIT_NAMES[reason.limit.basis]} ends on the day of use.`
         : `${LIMIT_NAMES[reason.limit.basis]} ends ${days(reason.daysLeft)} after the day of use.`;
     case 'opened-life-unknown':
-      return `It was opened on ${sayDate(reason.on, { today })}, and nothing says how long it keeps opened.`;
+      return `It was opened on ${sayDate(reason.on, { order, today })}, and nothing says how long it keeps opened.`;
     case 'opened-day-guessed':
-      return `The opened day, ${sayDate(reason.on, { today })}, is a guess.`;
+      return `The opened day, ${sayDate(reason.on, { order, today })}, is a guess.`;
     case 'date-unconfirmed':
-      return `The ${UNCONFIRMED[reason.which]}, ${sayDate(reason.date, { today, precision: reason.precision })}, was read but not confirmed.`;
+      return `The ${UNCONFIRMED[reason.which]}, ${sayDate(reason.date, { order, today, precision: reason.precision })}, was read but not confirmed.`;
     case 'crystals':
       return 'Crystals were seen in it.';
     case 'haze':

@@ -15,8 +15,8 @@ export function sayVerdict({ reasons, governing, dayOfUse, judgedFor }: Verdict,
   const worst = reasons[0];
   if (worst && !(governing && TOLD_BY_DATES.includes(worst.code))) return sayReason(worst, context);
   if (!governing) return 'Keeps. No limit is stated.';
-  const { today } = context;
-  const day = sayDate(judgedFor, { today });
+  const { today, order = 'day-first' } = context;
+  const day = sayDate(judgedFor, { order, today });
   const needed = dayOfUse < judgedFor ? `Judged for today, ${day}.` : `Needed on ${day}.`;
-  return `Good to ${sayDate(governing.lastGoodDay, { today })}. ${needed}`;
+  return `Good to ${sayDate(governing.lastGoodDay, { order, today })}. ${needed}`;
 }

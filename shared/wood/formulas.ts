@@ -33,7 +33,22 @@ export const WOOD_FORMULAS = {
     'Face between three widths, the middle one halfway along, with straight edges between them.',
     'geometry-area',
   ),
+  'outline-area': formula(
+    'A = ½ · Σ (xᵢ · yᵢ₊₁ − xᵢ₊₁ · yᵢ), gaps taken off',
+    'Face inside the measured outline, straight between its points (the surveyor’s formula).',
+    'geometry-area',
+  ),
   'plate-volume': formula('V = A · T', 'A face times one thickness.', 'geometry-area'),
+  'usable-width': formula(
+    'w(x) = the widest unbroken run of wood across at x',
+    'Between measured points the edges are straight, so the narrowest and the widest stand where an edge turns.',
+    'geometry-area',
+  ),
+  'tapered-width': formula(
+    'W = width a third of the length in from the narrower end',
+    'Where the hardwood rule measures a board that tapers.',
+    'tapered-measurement',
+  ),
   'surface-measure': formula(
     'SM = width in × whole feet / 12, to the nearest whole',
     'Square feet of face by the hardwood rule; an exact half goes up, and in a tally up and down in turn.',

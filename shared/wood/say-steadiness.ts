@@ -1,4 +1,5 @@
 import type { CalendarDate } from '@/shared/calendar/calendar-date';
+import type { DateOrder } from '@/shared/calendar/date-readings';
 import { sayDate } from '@/shared/calendar/say-date';
 import { STEADY_WITHIN_TENTHS, type Steadiness } from '@/shared/wood/is-steady';
 
@@ -10,7 +11,7 @@ const percent = (tenths: number) => `${tenths / 10}`;
  */
 export function saySteadiness(
   steadiness: Steadiness,
-  today: CalendarDate,
+  { today, order }: { readonly today: CalendarDate; readonly order: DateOrder },
 ): { readonly says: string; readonly todo?: string } {
   if (steadiness.state === 'too-few') {
     const { wanted, daysApart } = steadiness;
@@ -20,7 +21,7 @@ export function saySteadiness(
     };
   }
   const { on, spreadTenths } = steadiness;
-  const days = `${sayDate(on[0] ?? today, { today })} to ${sayDate(on.at(-1) ?? today, { today })}`;
+  const days = `${sayDate(on[0] ?? today, { order, today })} to ${sayDate(on.at(-1) ?? today, { order, today })}`;
   return steadiness.state === 'steady'
     ? {
         says: `Steady: its last three readings lie within ${percent(spreadTenths)} points (${days}).`,

@@ -53,6 +53,11 @@ export const WOOD_SOURCES = {
     'approximate days to air dry 1 in lumber to 20 % MC, shortest and longest',
     'memory',
   ),
+  'tapered-measurement': source(
+    'NHLA rules for the measurement and inspection of hardwood',
+    'general instructions, lumber that tapers in width',
+    'memory',
+  ),
   'hardwood-measurement': source(
     'American Hardwood Export Council after the NHLA rules book',
     'measurement: surface measure, board feet, bundle tally for export',

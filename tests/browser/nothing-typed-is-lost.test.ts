@@ -116,6 +116,22 @@ describe('what somebody typed', () => {
     await context.close();
   });
 
+  it('or scanned stays where the next part of the page does not come, which one press fetches again', async () => {
+    const { page, context } = await visit(browser, served.url);
+    await page.goto('/arrive', { waitUntil: 'networkidle' });
+    await page.route(/\.js(\?|$)/, (route) => route.abort());
+    await page.waitForTimeout(AWAKE_MS);
+    await wedge(page, '09521234500001');
+    await page.getByText('The next part of this page could not be fetched.').waitFor();
+    await page.getByText('What was scanned is kept here.').waitFor();
+    await expectAccessible(page);
+    await page.unroute(/\.js(\?|$)/);
+    await key(page, 'Try again').click();
+    await key(page, 'A product new to the book').waitFor();
+    await page.getByText('09521234500001').waitFor();
+    await context.close();
+  });
+
   it('of wood is in the form again after a reload', async () => {
     const { page, context } = await visit(browser, served.url);
     await page.goto('/arrive/wood');

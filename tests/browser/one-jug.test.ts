@@ -127,7 +127,7 @@ describe.each(WAYS)('a jug that came in by %s', (way) => {
       await page.getByLabel('Day of use').last().fill(inDays(100));
       await press(/Judge it for/);
       await page.getByRole('alert').getByText('Stop', { exact: true }).first().waitFor();
-      expect(await said()).toContain(`Good to ${sayDate(addMonths(TODAY, 2), { today: TODAY })}`);
+      expect(await said()).toContain(`Good to ${sayDate(addMonths(TODAY, 2), { order: 'day-first', today: TODAY })}`);
       expect(await said()).toMatch(/opened/i);
       await page.getByRole('button', { name: new RegExp(`Take ${labels[1]}`) }).waitFor();
       await expectAccessible(page);

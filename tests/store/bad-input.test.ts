@@ -114,6 +114,7 @@ describe('what a book refuses, and writes nothing of', () => {
     ['a size that is not a number', { size: Number.NaN }, 'not-an-exact-amount', 'size'],
     ['a size beyond exact counting', { size: 2 ** 53 }, 'not-an-exact-amount', 'size'],
     ['nothing left', { left: 0 }, 'not-an-exact-amount', 'left'],
+    ['part-used with no opened day', { left: 2_499_999 }, 'part-used-needs-opened', 'opened'],
     ['more left than it holds', { left: 2_500_001 }, 'not-enough-left', 'left'],
     ['no containers', { count: 0 }, 'absurd-count', 'count'],
     ['half a container', { count: 1.5 }, 'absurd-count', 'count'],

@@ -161,4 +161,19 @@ describe('a piece put right', () => {
     must(await reverseEntry(test.book, by(), { entryId: undone.entryId, why: 'Wrong flitch' }));
     must(await receive({ flitch: undone.as.flitch, flitchNumber: 3 }));
   });
+
+  it('does not come back from a reversed arrival while another piece has its number', async () => {
+    const first = await slab();
+    const gone = by();
+    must(await reverseEntry(test.book, gone, { entryId: first.entryId, why: 'Never came' }));
+    const { id: entryId } = await test.book.read.entry.findUniqueOrThrow({ where: { key: gone.key } });
+    const second = must(await receive({ flitch: first.as.flitch, flitchNumber: 3 }));
+    const back = () => reverseEntry(test.book, by(), { entryId, why: 'It came after all' });
+    const refused = await back();
+    expect(refused).toMatchObject({ error: { code: 'flitch-number-taken', facts: { number: 3 } } });
+    if (!refused.ok)
+      expect(sayRefusal(refused.error).todo).toMatch(/^Each piece of a flitch.* Change the number of S-/);
+    must(await reverseEntry(test.book, by(), { entryId: second.entryId, why: 'That was the first' }));
+    must(await back());
+  });
 });

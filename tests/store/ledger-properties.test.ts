@@ -181,6 +181,7 @@ async function live(test: TestBook, productId: number, places: string[], acts: r
           count: act.count,
           size: SIZE,
           left: act.left,
+          opened: act.left < SIZE ? { on: TODAY, sureness: 'known' as const } : undefined,
           costMinor: act.cost,
           receivedOn: TODAY,
         };

@@ -57,6 +57,7 @@ export function pieceLineOfATest(fields: Partial<PieceLine> = {}): PieceLine {
     shape: null,
     marks: NO_MARKS,
     pairedWith: null,
+    boards: [],
     ...fields,
     readings,
     facts: { inStock: true, hold: 'free', flags: [], form: 'slab', readings, ...fields.facts },

@@ -9,7 +9,7 @@ import { sayEntry } from '@/app/(shop)/_parts/history/say-entry';
 export async function HistorySection({ of }: { of: HistoryOf }) {
   const { book, head } = await bookForPage();
   const { entries, more } = await history(book, of);
-  const context = { timeZone: head.timeZone, today: head.today, prefer: head.units };
+  const context = { timeZone: head.timeZone, today: head.today, order: head.dateOrder, prefer: head.units };
   const said = entries.map((entry) => sayEntry(entry, context));
   return (
     <Section title="History">

@@ -10,21 +10,26 @@ import { addPlace, PLACE_KINDS } from '@/app/_server/places/add-place';
 import { type ArrivalProduct, arrivalProduct } from '@/app/_server/products/arrival-product';
 import { listProducts, listSystems, type ProductChoice } from '@/app/_server/products/product-page';
 import { teachProduct } from '@/app/_server/products/teach-product';
+import { type Reading, reading } from '@/app/_server/reading';
 import { receiveContainers } from '@/app/_server/stock/receive-containers';
 import { arrivalSchema, scanSchema } from '@/app/(shop)/arrive/schema';
 import { meaningSchema, productSchema } from '@/app/(shop)/arrive/teach-schema';
 
-/** What a scan means. Reads only; throws where the book cannot be read, and the screen keeps the scan. */
-export async function askBook(scan: unknown): Promise<Scanned> {
-  const { today } = await typingContext();
-  return whatWasScanned(await theBook(), scanSchema.parse(scan), today);
+/** What a scan means. Reads only; where the book cannot be read it says why, and the screen keeps the scan. */
+export async function askBook(scan: unknown): Promise<Reading<Scanned>> {
+  return reading(async () => {
+    const { today } = await typingContext();
+    return whatWasScanned(await theBook(), scanSchema.parse(scan), today);
+  });
 }
 
 /** The products and resin systems to choose from. */
-export async function readProducts(): Promise<{ products: ProductChoice[]; systems: string[] }> {
-  const book = await theBook();
-  const [products, systems] = await Promise.all([listProducts(book), listSystems(book)]);
-  return { products, systems };
+export async function readProducts(): Promise<Reading<{ products: ProductChoice[]; systems: string[] }>> {
+  return reading(async () => {
+    const book = await theBook();
+    const [products, systems] = await Promise.all([listProducts(book), listSystems(book)]);
+    return { products, systems };
+  });
 }
 
 /** One product for the arrival card; undefined where it is gone. */

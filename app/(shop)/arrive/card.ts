@@ -2,6 +2,7 @@ import type { LabelSays } from '@/app/_server/codes/look-up-scan';
 import type { ArrivalProduct } from '@/app/_server/products/arrival-product';
 import { sizeText } from '@/app/(shop)/arrive/size-text';
 import type { CalendarDate } from '@/shared/calendar/calendar-date';
+import type { DateOrder } from '@/shared/calendar/date-readings';
 import type { LifeUnit } from '@/shared/calendar/life';
 import { sayDate } from '@/shared/calendar/say-date';
 import type { Condition } from '@/shared/shelf-life/types/container-facts';
@@ -47,12 +48,16 @@ export const sayCard = ({ product, lot }: Card): string =>
 const NO_DATE: CardDate = { text: '', fromCode: false, confirmed: false };
 
 /** The dates of a label that the card keeps. */
-export function datesOnLabel(says: LabelSays): Partial<Record<DateName, CardDate>> {
+export function datesOnLabel(says: LabelSays, order: DateOrder): Partial<Record<DateName, CardDate>> {
   const found: Partial<Record<DateName, CardDate>> = {};
   for (const name of DATE_NAMES) {
     const printed = says.dates[name];
     if (!printed) continue;
-    found[name] = { text: sayDate(printed.date, { precision: printed.precision }), fromCode: true, confirmed: false };
+    found[name] = {
+      text: sayDate(printed.date, { order, precision: printed.precision }),
+      fromCode: true,
+      confirmed: false,
+    };
   }
   return found;
 }
@@ -61,19 +66,24 @@ export function datesOnLabel(says: LabelSays): Partial<Record<DateName, CardDate
 export function newCard(
   product: ArrivalProduct,
   says: LabelSays,
-  { today, prefer, placeLabel }: { today: CalendarDate; prefer: UnitSystem; placeLabel: string },
+  {
+    today,
+    order,
+    prefer,
+    placeLabel,
+  }: { today: CalendarDate; order: DateOrder; prefer: UnitSystem; placeLabel: string },
 ): Card {
   return {
     product,
     lot: says.lot ?? '',
-    dates: { useBy: NO_DATE, bestBefore: NO_DATE, madeOn: NO_DATE, ...datesOnLabel(says) },
+    dates: { useBy: NO_DATE, bestBefore: NO_DATE, madeOn: NO_DATE, ...datesOnLabel(says, order) },
     serials: says.serial ? [says.serial] : [],
     count: '1',
     size: sizeText(product.packageSize, product.unit, prefer),
     cost: '',
     placeLabel,
     newPlace: '',
-    receivedOn: sayDate(today),
+    receivedOn: sayDate(today, { order }),
     isOpened: false,
     openedOn: '',
     sureness: 'known',

@@ -1,4 +1,5 @@
 import type { CalendarDate } from '@/shared/calendar/calendar-date';
+import type { DateOrder } from '@/shared/calendar/date-readings';
 import { sayDate } from '@/shared/calendar/say-date';
 import type { AdviceContext } from '@/shared/shelf-life/advice-on-condition';
 import { sayReason } from '@/shared/shelf-life/say-reason';
@@ -6,23 +7,23 @@ import type { Reason } from '@/shared/shelf-life/types/reason';
 import type { Verdict } from '@/shared/shelf-life/types/verdict';
 import { whatToDo } from '@/shared/shelf-life/what-to-do';
 
-/** What is said at the door depends on the day, the kind of material and the units of the book. */
-export type DoorContext = AdviceContext & { readonly today: CalendarDate };
+/** What is said at the door depends on the day, the kind of material, and the units and the order of dates of the book. */
+export type DoorContext = AdviceContext & { readonly today: CalendarDate; readonly order: DateOrder };
 
 const days = (count: number) => `${count} ${count === 1 ? 'day' : 'days'}`;
 
 /** A verdict at the door in one or two lines: nothing is needed yet, so it speaks of today and not of a day of use. */
 export function sayArrival(
   verdict: Verdict,
-  { today, prefer }: DoorContext,
+  { today, order, prefer }: DoorContext,
 ): readonly [string] | readonly [string, string] {
   const worst = verdict.reasons[0];
   const { governing } = verdict;
-  const good = governing && `Good to ${sayDate(governing.lastGoodDay, { today })}.`;
+  const good = governing && `Good to ${sayDate(governing.lastGoodDay, { order, today })}.`;
   if (!worst || worst.code === 'house-default') return [good ?? 'Keeps. No limit is stated.'];
   if (worst.code === 'past-limit') {
     return [
-      `It was good to ${sayDate(worst.limit.lastGoodDay, { today })}.`,
+      `It was good to ${sayDate(worst.limit.lastGoodDay, { order, today })}.`,
       `It arrives ${days(worst.daysPast)} too late for a client’s piece.`,
     ];
   }
@@ -34,7 +35,7 @@ export function sayArrival(
   }
   if (worst.code === 'date-unconfirmed' && good)
     return [good, 'That is how the label was read; look at it and confirm.'];
-  const said = sayReason(worst, { today, prefer });
+  const said = sayReason(worst, { today, order, prefer });
   return good ? [said, good] : [said];
 }
 
@@ -51,6 +52,6 @@ export function arrivalReasons(verdict: Verdict, context: DoorContext) {
   }));
 }
 
-function sayAtTheDoor(reason: Reason, { today, prefer }: DoorContext): string {
-  return sayReason(reason, { today, prefer }).replace(/ the day of use\b/, ' today');
+function sayAtTheDoor(reason: Reason, { today, order, prefer }: DoorContext): string {
+  return sayReason(reason, { today, order, prefer }).replace(/ the day of use\b/, ' today');
 }

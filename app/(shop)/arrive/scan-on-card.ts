@@ -1,6 +1,7 @@
 import type { LabelSays } from '@/app/_server/codes/look-up-scan';
 import type { Scanned } from '@/app/_server/codes/what-was-scanned';
 import { type Card, DATE_NAMES, DATE_WORDS, datesOnLabel } from '@/app/(shop)/arrive/card';
+import type { DateOrder } from '@/shared/calendar/date-readings';
 import { MOST_AT_ONCE } from '@/shared/labels/most-at-once';
 
 /** What a scan did while a card was open. `said` is the sentence for it; the card changes only where one is given. */
@@ -14,7 +15,7 @@ export type ScanOnCard =
  * What a second scan means while the arrival card is open: the lot or date label of the same container fills in, the same
  * product again is one more of them, a place says where they go, and anything else leaves the card as it is.
  */
-export function scanOnCard(card: Card, scanned: Scanned): ScanOnCard {
+export function scanOnCard(card: Card, scanned: Scanned, order: DateOrder): ScanOnCard {
   if (scanned.kind === 'place') {
     return {
       kind: 'changed',
@@ -22,7 +23,7 @@ export function scanOnCard(card: Card, scanned: Scanned): ScanOnCard {
       said: `It goes to ${scanned.name}.`,
     };
   }
-  if (scanned.kind === 'label-without-product') return withLabel(card, scanned.says, false);
+  if (scanned.kind === 'label-without-product') return withLabel(card, scanned.says, { isContainer: false, order });
   if (scanned.kind !== 'product' || scanned.product.productId !== card.product.productId) return { kind: 'other' };
   if (scanned.product.packageSize !== card.product.packageSize) {
     return {
@@ -30,10 +31,14 @@ export function scanOnCard(card: Card, scanned: Scanned): ScanOnCard {
       said: 'That is the same product in another size. Book these in first, then scan it again.',
     };
   }
-  return withLabel(card, scanned.says, true);
+  return withLabel(card, scanned.says, { isContainer: true, order });
 }
 
-function withLabel(card: Card, says: LabelSays, isContainer: boolean): ScanOnCard {
+function withLabel(
+  card: Card,
+  says: LabelSays,
+  { isContainer, order }: { isContainer: boolean; order: DateOrder },
+): ScanOnCard {
   if (says.serial && card.serials.includes(says.serial)) {
     return { kind: 'refused', said: 'That one is counted already: its serial number was read before.' };
   }
@@ -43,7 +48,7 @@ function withLabel(card: Card, says: LabelSays, isContainer: boolean): ScanOnCar
       said: `That is another lot, ${says.lot}. Book lot ${card.lot.trim()} in first, then scan it again.`,
     };
   }
-  const found = datesOnLabel(says);
+  const found = datesOnLabel(says, order);
   for (const name of DATE_NAMES) {
     const here = card.dates[name];
     const there = found[name];

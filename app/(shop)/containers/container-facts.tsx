@@ -13,11 +13,14 @@ import { printQuantity } from '@/shared/units/print-quantity';
 const HOLDS = { free: '', 'on-hold': 'On hold', quarantine: 'In quarantine', recalled: 'Recalled' } as const;
 
 /** What the book knows of a container, as terms and values. */
-export function containerFacts({ line, cost }: ContainerPage, { today, units: prefer }: BookHead): Fact[] {
+export function containerFacts(
+  { line, cost }: ContainerPage,
+  { today, units: prefer, dateOrder: order }: BookHead,
+): Fact[] {
   const { container } = line.candidate;
   const opened = container.opened;
   const amounts = sayLeftOf(line, prefer);
-  const say = (date: typeof today) => sayDate(date, { today });
+  const say = (date: typeof today) => sayDate(date, { order, today });
   return [
     {
       term: 'Left',

@@ -1,5 +1,5 @@
 import { z } from 'zod';
-import { thingLabel, words } from '@/app/(shop)/_parts/acts/schemas';
+import { happenedOn, thingLabel, words } from '@/app/(shop)/_parts/acts/schemas';
 import { readFields, type Typing } from '@/app/(shop)/arrive/read-fields';
 import { leftByWeight, sayWeighedError } from '@/app/(shop)/containers/left-by-weight';
 import { CONDITIONS } from '@/shared/shelf-life/types/container-facts';
@@ -31,6 +31,7 @@ const typedWeighing = z.object({
   gross: words(60),
   tare: words(60),
   why: words(300),
+  happenedOn,
 });
 
 /** What the book knows of the container that is weighed. */
@@ -42,10 +43,11 @@ export function weighSchema(typing: Typing, { unit, densityGramsPerLitre }: Weig
     const read = readFields(typing, context);
     const { label, way } = typed;
     const own = typed.why.trim();
+    const day = read.day('happenedOn', typed.happenedOn ?? '');
     if (way === 'left') {
       const left = read.quantity('left', typed.left, unit);
       if (typed.left.trim() === '') read.say('left', 'Type what is left, with its unit; 0 when it is empty.');
-      return left === undefined ? z.NEVER : { label, left, why: own };
+      return left === undefined ? z.NEVER : { label, left, why: own, happenedOn: day };
     }
     const gross = read.quantity('gross', typed.gross, 'mg');
     const tare = read.quantity('tare', typed.tare, 'mg');
@@ -60,6 +62,6 @@ export function weighSchema(typing: Typing, { unit, densityGramsPerLitre }: Weig
     const say = (mg: number) => printQuantity(milligrams(mg), 'mg', { prefer: typing.prefer });
     const computed = weighed.value.computed ? `, the volume computed from ${densityGramsPerLitre} g/L` : '';
     const how = `${say(gross)} with the container, ${say(tare)} empty${computed}`;
-    return { label, left: weighed.value.left, why: [how, own].filter(Boolean).join('. ') };
+    return { label, left: weighed.value.left, why: [how, own].filter(Boolean).join('. '), happenedOn: day };
   });
 }

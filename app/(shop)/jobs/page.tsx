@@ -16,7 +16,7 @@ export default async function JobsPage({ searchParams }: { searchParams: Promise
   const { book, head } = await bookForPage();
   const all = (await searchParams).all !== undefined;
   const jobs = await listJobs(book, all ? 'all' : 'open');
-  const { today } = head;
+  const { today, dateOrder: order } = head;
   return (
     <Page
       title="Jobs"
@@ -34,7 +34,7 @@ export default async function JobsPage({ searchParams }: { searchParams: Promise
             <li key={job.id}>
               <Link href={`/jobs/${job.id}`} className={styles.job}>
                 <span className={styles.name}>{job.name}</span>
-                <span className={styles.day}>{sayDate(job.dayOfUse, { today })}</span>
+                <span className={styles.day}>{sayDate(job.dayOfUse, { order, today })}</span>
                 <span className={styles.soft}>
                   {sayWhose(job)}
                   {job.state === 'open' ? '' : `, ${STATE_WORDS[job.state].toLowerCase()}`}

@@ -10,7 +10,7 @@ export type Shelf = Omit<OnHandPage, 'containers' | 'pieces'> & { containers: Co
 
 export async function readShelf(book: PageBook, head: BookHead, ask: Ask, after?: number): Promise<Shelf> {
   const page = await onHand(book, { ...ask, after });
-  const context = { today: head.today, prefer: head.units };
+  const context = { today: head.today, order: head.dateOrder, prefer: head.units };
   return {
     ...page,
     containers: page.containers.map((line) => containerRow(line, context)),

@@ -1,6 +1,12 @@
 import type { PieceLine } from '@/app/_server/stock/load-piece';
 import { meterKindOf } from '@/app/(shop)/pieces/meter-kind';
 import { readSpot } from '@/app/(shop)/pieces/read-spot';
+import { type Outline, ringsOf } from '@/shared/outline/outline';
+import { outlineArea } from '@/shared/outline/outline-area';
+import { boundsOf } from '@/shared/outline/outline-bounds';
+import { usableWidths, type WidthAt } from '@/shared/outline/usable-widths';
+import { widthAt } from '@/shared/outline/width-at';
+import { type Nanometres, nanometres } from '@/shared/units/nanometres';
 import type { UnitSystem } from '@/shared/units/unit-system';
 import type { MoistureReading } from '@/shared/wood/moisture-reading';
 import type { PieceForm } from '@/shared/wood/piece';
@@ -13,10 +19,25 @@ export type FiguredPiece = {
   /** As the book calls it. */
   readonly wood: string;
   readonly size: ThreeWidths;
+  /** What its measured outline says; null where only its three widths are known. */
+  readonly measured: MeasuredFigures | null;
   readonly readings: readonly MoistureReading[];
   readonly place: string | null;
   readonly placeLabel: string | null;
 };
+
+export type MeasuredFigures = {
+  readonly squareMetres: number;
+  /** Of the outline, gaps and all. */
+  readonly points: number;
+  readonly narrowest: PlacedWidth;
+  readonly widest: PlacedWidth;
+  /** A third of its length in from the narrower end, where the hardwood rule measures a piece that tapers. */
+  readonly atThird: PlacedWidth;
+};
+
+/** A usable width and how far along the line it is. */
+export type PlacedWidth = { readonly width: Nanometres; readonly along: Nanometres };
 
 type Known = Pick<
   PieceLine,
@@ -30,7 +51,8 @@ type Known = Pick<
   | 'place'
   | 'placeLabel'
   | 'readings'
->;
+> &
+  Partial<Pick<PieceLine, 'shape'>>;
 
 /** A piece line as the computations of wood take it. Meter and spot are read from their words as far as they say anything. */
 export function figuredPiece(line: Known, prefer: UnitSystem): FiguredPiece {
@@ -44,6 +66,7 @@ export function figuredPiece(line: Known, prefer: UnitSystem): FiguredPiece {
       end: line.widthEndNm,
       thickness: line.thicknessNm,
     },
+    measured: line.shape ? measuredFigures(line.shape.outline) : null,
     readings: line.readings.map(({ takenOn, mcTenths, meter, spot }) => ({
       on: takenOn,
       rawTenths: mcTenths,
@@ -52,6 +75,22 @@ export function figuredPiece(line: Known, prefer: UnitSystem): FiguredPiece {
     })),
     place: line.place,
     placeLabel: line.placeLabel,
+  };
+}
+
+function measuredFigures(outline: Outline): MeasuredFigures {
+  const { left, right } = boundsOf(outline.ring);
+  const nm = (um: number) => nanometres(Math.round(um * 1000));
+  const placed = ({ width, at }: WidthAt): PlacedWidth => ({ width: nm(width), along: nm(at - left) });
+  const at = (x: number) => placed({ width: widthAt(outline, x), at: x });
+  const widths = usableWidths(outline);
+  const third = (right - left) / 3;
+  return {
+    squareMetres: outlineArea(outline) / 1e6,
+    points: ringsOf(outline).reduce((sum, ring) => sum + ring.length, 0),
+    narrowest: widths ? placed(widths.narrowest) : at(left),
+    widest: widths ? placed(widths.widest) : at(left),
+    atThird: at(widthAt(outline, left) <= widthAt(outline, right) ? left + third : right - third),
   };
 }
 

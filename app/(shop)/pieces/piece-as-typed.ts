@@ -19,6 +19,12 @@ export type TypedPiece = Pick<
   | 'flitch'
   | 'flitchNumber'
   | 'note'
+  | 'origin'
+  | 'quarters'
+  | 'surfacing'
+  | 'grain'
+  | 'faceA'
+  | 'faceB'
 >;
 
 /** A piece of the book as its form would have been typed; read back by the form's schema it is the same piece. */
@@ -38,6 +44,12 @@ export function pieceAsTyped(line: PieceLine, prefer: UnitSystem): TypedPiece {
     flitch: line.flitch,
     flitchNumber: line.flitchNumber === null ? '' : String(line.flitchNumber),
     note: line.note,
+    origin: line.origin,
+    quarters: line.quarters === null ? '' : String(line.quarters),
+    surfacing: line.surfacing,
+    grain: line.grain,
+    faceA: line.faceA,
+    faceB: line.faceB,
   };
 }
 

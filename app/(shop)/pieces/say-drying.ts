@@ -1,8 +1,11 @@
 import type { CalendarDate } from '@/shared/calendar/calendar-date';
+import type { DateOrder } from '@/shared/calendar/date-readings';
 import { sayDate } from '@/shared/calendar/say-date';
 import type { DryingForecast } from '@/shared/wood/forecast-drying';
 import type { ReadingGain } from '@/shared/wood/one-more-reading';
 import type { PieceDrying } from './work-out-drying';
+
+export type SayDays = { readonly today: CalendarDate; readonly order: DateOrder };
 
 const TEN_YEARS = 'more than ten years off, or never';
 
@@ -10,7 +13,7 @@ const TEN_YEARS = 'more than ten years off, or never';
 export function sayForecast(
   { reached, dates, neverShare }: DryingForecast,
   target: number,
-  today: CalendarDate,
+  { today, order }: SayDays,
 ): { readonly headline: string; readonly sentences: readonly string[] } {
   if (reached) {
     return {
@@ -18,7 +21,7 @@ export function sayForecast(
       sentences: ['Read it in several places on the day you cut: the meter in the wood decides.'],
     };
   }
-  const say = (date: CalendarDate | null) => (date === null ? TEN_YEARS : sayDate(date, { today }));
+  const say = (date: CalendarDate | null) => (date === null ? TEN_YEARS : sayDate(date, { order, today }));
   const never = Math.round(neverShare * 100);
   const past = dates.likely !== null && dates.likely < today;
   return {
@@ -41,8 +44,8 @@ export function sayForecast(
 }
 
 /** What one more reading would do to the date. Undefined where it would do nothing worth saying. */
-export function sayGain({ on, widthNow, widthThen }: ReadingGain, today: CalendarDate): string | undefined {
-  const day = on === today ? 'today' : `on ${sayDate(on, { today })}`;
+export function sayGain({ on, widthNow, widthThen }: ReadingGain, { today, order }: SayDays): string | undefined {
+  const day = on === today ? 'today' : `on ${sayDate(on, { order, today })}`;
   if (widthNow === null) {
     return widthThen === null
       ? `One more reading ${day} would say more of its pace, but hardly give a latest date yet.`
@@ -55,9 +58,9 @@ export function sayGain({ on, widthNow, widthThen }: ReadingGain, today: Calenda
 /** The drawing in words, for those who do not see it. */
 export function sayDrying(
   drying: Pick<PieceDrying, 'series' | 'curve'>,
-  { target, emc, today }: { readonly target: number; readonly emc?: number; readonly today: CalendarDate },
+  { target, emc, today, order }: SayDays & { readonly target: number; readonly emc?: number },
 ): string {
-  const say = (date: CalendarDate) => sayDate(date, { today });
+  const say = (date: CalendarDate) => sayDate(date, { order, today });
   const percent = (mc: number) => `${Math.round(mc * 10) / 10} %`;
   const read = drying.series.map(({ on, mcTenths }) => `${mcTenths / 10} % on ${say(on)}`).join(', ');
   const end = drying.curve.at(-1);

@@ -3,12 +3,21 @@ import type { ChangePiece } from '@/app/_server/stock/change-piece';
 import { thingLabel, words } from '@/app/(shop)/_parts/acts/schemas';
 import { readFields, type Typing } from '@/app/(shop)/arrive/read-fields';
 import { woodSchema } from '@/app/(shop)/arrive/wood/schema';
+import { NO_TALLY } from '@/app/(shop)/arrive/wood/tally';
+import { MOST_AT_ONCE } from '@/shared/labels/most-at-once';
 import { readMoisture, sayMoistureError } from '@/shared/wood/read-moisture';
 
 export const giveSchema = z.object({
   label: thingLabel,
   act: z.enum(['promise', 'take', 'free']),
   jobId: z.int({ message: 'Choose the job.' }).positive().optional(),
+});
+
+/** Boards that are chosen in the table of a pack. */
+export const takeBoardsSchema = z.object({
+  label: thingLabel,
+  boardIds: z.array(z.int().positive()).min(1, 'Choose the boards that come out.').max(MOST_AT_ONCE),
+  why: words(200),
 });
 
 /** A moisture reading as typed. */
@@ -36,6 +45,7 @@ const NOT_ASKED = {
   moisture: '',
   meter: '',
   spot: '',
+  tally: NO_TALLY,
 } as const;
 
 /** A piece put right as typed: read by the very rules it is read by when it arrives. */
@@ -51,7 +61,7 @@ export function changePieceSchema(typing: Typing): z.ZodType<ChangePiece> {
         return z.NEVER;
       }
       const { species, lengthNm, widthStartNm, widthMiddleNm, widthEndNm, thicknessNm } = read.data;
-      const { flags, flitch, flitchNumber, note } = read.data;
+      const { flags, flitch, flitchNumber, note, origin, quarters, surfacing, grain, faceA, faceB } = read.data;
       return {
         label,
         why,
@@ -65,6 +75,12 @@ export function changePieceSchema(typing: Typing): z.ZodType<ChangePiece> {
         flitch,
         flitchNumber,
         note,
+        origin,
+        quarters,
+        surfacing,
+        grain,
+        faceA,
+        faceB,
       };
     });
 }

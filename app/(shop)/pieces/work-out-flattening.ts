@@ -1,3 +1,4 @@
+import { faceAndVolume } from '@/app/(shop)/pieces/face-and-volume';
 import type { FiguredPiece } from '@/app/(shop)/pieces/figured-piece';
 import { DRY_ENOUGH } from '@/app/(shop)/pieces/work-out-weight';
 import { type Nanometres, nanometres } from '@/shared/units/nanometres';
@@ -10,7 +11,6 @@ import {
   USUAL_PASSES,
 } from '@/shared/wood/flatten-piece';
 import type { Species } from '@/shared/wood/species';
-import { threeWidthVolume } from '@/shared/wood/three-width-volume';
 import { weighBeforeAndAfter } from '@/shared/wood/weigh-before-and-after';
 
 /** What the usual passes take in all. */
@@ -53,7 +53,7 @@ export function weighFlattened(
   thicknessAfter: Nanometres,
 ) {
   if (!species || piece.form === 'sheet') return undefined;
-  const squareMetres = threeWidthVolume(piece.size).squareMetres.value;
+  const squareMetres = faceAndVolume(piece).squareMetres.value;
   return weighBeforeAndAfter({
     species,
     mc: DRY_ENOUGH,

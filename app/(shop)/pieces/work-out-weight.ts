@@ -1,3 +1,4 @@
+import { faceAndVolume } from '@/app/(shop)/pieces/face-and-volume';
 import { type FiguredPiece, newestReadings } from '@/app/(shop)/pieces/figured-piece';
 import type { CalendarDate } from '@/shared/calendar/calendar-date';
 import { ok, type Result } from '@/shared/result/result';
@@ -6,7 +7,6 @@ import { type LiftingCaution, liftingCaution } from '@/shared/wood/lifting-cauti
 import { massAtMoisture } from '@/shared/wood/mass-at-moisture';
 import { takenAs } from '@/shared/wood/moisture-reading';
 import type { Species } from '@/shared/wood/species';
-import { threeWidthVolume } from '@/shared/wood/three-width-volume';
 import { type DensityOfWoodError, FIBRE_SATURATION, specificGravityAt, woodDensity } from '@/shared/wood/wood-density';
 import { woodMass } from '@/shared/wood/wood-mass';
 
@@ -46,7 +46,7 @@ export function workOutWeight(
   if (!gravity.ok) return gravity;
   const density = woodDensity(species, mc);
   if (!density.ok) return density;
-  const { squareMetres, cubicMetres } = threeWidthVolume(piece.size);
+  const { squareMetres, cubicMetres } = faceAndVolume(piece);
   const now = woodMass(species, cubicMetres.value, mc);
   if (!now.ok) return now;
   return ok({

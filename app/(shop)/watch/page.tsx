@@ -35,7 +35,7 @@ export default async function WatchPage({ searchParams }: { searchParams: Promis
   const { all } = await searchParams;
   const { book, head } = await bookForPage();
   const watch = await readWatch(book, head);
-  const { today, units: prefer } = head;
+  const { today, units: prefer, dateOrder: order } = head;
   const shown = <T,>(list: string, rows: readonly T[]) => rows.slice(0, all === list ? MOST : FEW);
   const onRule = [...watch.lists.expired.groups, ...watch.lists.expiring.groups];
   // Both sides of today have their share, the nearest to it: many long past must not hide what is to be used first.
@@ -65,13 +65,13 @@ export default async function WatchPage({ searchParams }: { searchParams: Promis
         shown={rows.length}
         groups={groups.length}
       >
-        <WatchRows label={title} rows={rows.map((one: Watched) => watchRow(list, one, { today, prefer }))} />
+        <WatchRows label={title} rows={rows.map((one: Watched) => watchRow(list, one, { today, order, prefer }))} />
       </WatchSection>
     );
   };
 
   return (
-    <Page title="Watch" context={sayDate(today)} settings>
+    <Page title="Watch" context={sayDate(today, { order })} settings>
       {isQuiet ? (
         <Empty
           title={quiet}
@@ -99,8 +99,9 @@ export default async function WatchPage({ searchParams }: { searchParams: Promis
           <RibbonTable
             {...watchSpan(limits, today)}
             today={today}
+            order={order}
             label="Shelf life, the earliest limit first"
-            rows={rule.map((one) => ribbonRow(one, today))}
+            rows={rule.map((one) => ribbonRow(one, { today, order }))}
           />
         </WatchSection>
       ) : null}

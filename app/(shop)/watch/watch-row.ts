@@ -5,6 +5,7 @@ import { REASONS_OF, type WatchList } from '@/app/_server/watch/watch-list';
 import type { RibbonRow } from '@/app/_ui/rule/ribbon-table';
 import type { WatchRow } from '@/app/(shop)/watch/_ui/watch-rows';
 import type { CalendarDate } from '@/shared/calendar/calendar-date';
+import type { DateOrder } from '@/shared/calendar/date-readings';
 import { daysBetween } from '@/shared/calendar/days-between';
 import { sayDate } from '@/shared/calendar/say-date';
 import { sayDays } from '@/shared/calendar/say-days';
@@ -34,7 +35,7 @@ function labelOf({ line, count }: Watched): string {
 const nameOf = ({ product, maker }: ContainerLine) => (maker ? `${product}, ${maker}` : product);
 
 /** A container or a lot on the shared rule: past its day, or to be used first. */
-export function ribbonRow(watched: Watched, today: CalendarDate): RibbonRow {
+export function ribbonRow(watched: Watched, { today, order }: { today: CalendarDate; order: DateOrder }): RibbonRow {
   const { line, verdict } = watched;
   const last = verdict.governing?.lastGoodDay ?? today;
   const left = daysBetween(today, last);
@@ -47,17 +48,17 @@ export function ribbonRow(watched: Watched, today: CalendarDate): RibbonRow {
       .filter((limit) => limit.effective)
       .map((limit) => ({
         lastGoodDay: limit.lastGoodDay,
-        label: sayLimit(limit, { today }),
+        label: sayLimit(limit, { today, order }),
         governing: limit === verdict.governing,
       })),
     openedOn: line.candidate.container.opened?.on,
     word: verdict.word,
     says:
       left < 0
-        ? `good until ${sayDate(last, { today })}`
+        ? `good until ${sayDate(last, { order, today })}`
         : left === 0
           ? 'good to today'
-          : `good to ${sayDate(last, { today })}`,
+          : `good to ${sayDate(last, { order, today })}`,
     note:
       left < 0 ? `${sayDays(left)}. Test it or write it off` : left === 0 ? 'its last day' : `${sayDays(left)} left`,
   };
@@ -67,7 +68,7 @@ export function ribbonRow(watched: Watched, today: CalendarDate): RibbonRow {
 export function watchRow(
   list: WatchList,
   watched: Watched,
-  { today, prefer }: { today: CalendarDate; prefer: UnitSystem },
+  { today, order, prefer }: { today: CalendarDate; order: DateOrder; prefer: UnitSystem },
 ): WatchRow {
   const { line, verdict, openedDays = 0 } = watched;
   const reason = reasonOf(list, verdict.reasons);
@@ -90,7 +91,7 @@ export function watchRow(
   return {
     ...common,
     says: reason && HOLDS[reason.code],
-    why: reason ? sayReason(reason, { today, prefer }) : '',
+    why: reason ? sayReason(reason, { today, order, prefer }) : '',
     toDo,
   };
 }

@@ -203,6 +203,7 @@ const DELIVERIES: Delivery[] = [
     lot: 'mixed spring',
     made: { in: -206 },
     left: 190_000,
+    opened: { in: -205, sureness: 'known' },
     place: 'cabinet-2',
   },
   {

@@ -1,7 +1,7 @@
 import type { z } from 'zod';
 import type { Refusal } from '@/app/_server/refusal';
 import { problemOfError } from '@/app/_server/words/problem-of-error';
-import { sayRefusal } from '@/app/_server/words/say-refusal';
+import { problemOfRefusal } from '@/app/_server/words/problem-of-refusal';
 import { isStoreTrouble } from '@/prisma/store-trouble';
 import type { Answer, Problem } from '@/shared/result/answer';
 import type { Result } from '@/shared/result/result';
@@ -15,16 +15,16 @@ const NO_SUCH: readonly Refusal['code'][] = ['not-found', 'no-book-yet'];
  */
 export async function answerReading<A>(read: () => Promise<Result<A, Refusal>>): Promise<Response> {
   try {
-    return answerRead(await read());
+    return await answerRead(await read());
   } catch (error) {
     const problem = problemOfError(error);
     return problemJson(statusOfTrouble(problem) ?? 500, problem);
   }
 }
 
-function answerRead<A>(result: Result<A, Refusal>): Response {
+async function answerRead<A>(result: Result<A, Refusal>): Promise<Response> {
   if (result.ok) return Response.json({ ok: true, answer: result.value }, NO_STORE);
-  return problemJson(NO_SUCH.includes(result.error.code) ? 404 : 422, sayRefusal(result.error));
+  return problemJson(NO_SUCH.includes(result.error.code) ? 404 : 422, await problemOfRefusal(result.error));
 }
 
 /** A write's answer as JSON: `{ok:true,answer,replayed}`, or 422, for trouble 503 or 500, with the problem in words. */

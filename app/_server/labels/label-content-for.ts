@@ -4,6 +4,7 @@ import type { Refusal } from '@/app/_server/refusal';
 import { containerLine, judgeableSelect } from '@/app/_server/stock/judgeable';
 import { labelKindOf } from '@/app/_server/stock/label-kind-of';
 import { pieceLine, pieceSelect } from '@/app/_server/stock/load-piece';
+import type { DateOrder } from '@/shared/calendar/date-readings';
 import { lastDayOf } from '@/shared/calendar/precision';
 import { sayDate } from '@/shared/calendar/say-date';
 import type { LabelContent } from '@/shared/labels/label-content';
@@ -35,7 +36,7 @@ export async function labelContentFor(codes: string[]): Promise<Result<LabelCont
       select: { label: true, name: true, kind: true, parent: { select: { name: true } } },
     }),
   ]);
-  const prefer = head.units;
+  const { units: prefer, dateOrder: order } = head;
   const contents = new Map<string, LabelContent>();
   for (const row of containers) {
     const line = containerLine(row);
@@ -46,9 +47,9 @@ export async function labelContentFor(codes: string[]): Promise<Result<LabelCont
       title: line.product,
       lines: [
         `${line.lotCode ? `lot ${line.lotCode}` : 'no lot printed'}, ${printQuantity(line.size, line.unit, { prefer })}`,
-        datesLine(lot.useBy, lot.bestBefore, lot.madeOn),
+        datesLine(lot, order),
         line.candidate.container.opened
-          ? `opened ${sayDate(line.candidate.container.opened.on)}`
+          ? `opened ${sayDate(line.candidate.container.opened.on, { order })}`
           : 'opened ____________',
       ],
     });
@@ -66,7 +67,7 @@ export async function labelContentFor(codes: string[]): Promise<Result<LabelCont
         line.facts.flags.includes('strapped') ? 'STRAPPED' : '',
         sayPieceSize(line, { prefer }),
         flitch,
-        `in ${sayDate(line.receivedOn)}`,
+        `in ${sayDate(line.receivedOn, { order })}`,
       ].filter(Boolean),
     });
   }
@@ -83,9 +84,11 @@ export async function labelContentFor(codes: string[]): Promise<Result<LabelCont
   return ok(labels.flatMap((label) => contents.get(label) ?? []));
 }
 
-function datesLine(useBy?: LabelDate, bestBefore?: LabelDate, madeOn?: LabelDate): string {
-  if (useBy) return `use by ${sayDate(lastDayOf(useBy.date, useBy.precision))}`;
-  if (bestBefore) return `best before ${sayDate(lastDayOf(bestBefore.date, bestBefore.precision))}`;
-  if (madeOn) return `made ${sayDate(madeOn.date)}`;
+type LabelDates = { useBy?: LabelDate; bestBefore?: LabelDate; madeOn?: LabelDate };
+
+function datesLine({ useBy, bestBefore, madeOn }: LabelDates, order: DateOrder): string {
+  if (useBy) return `use by ${sayDate(lastDayOf(useBy.date, useBy.precision), { order })}`;
+  if (bestBefore) return `best before ${sayDate(lastDayOf(bestBefore.date, bestBefore.precision), { order })}`;
+  if (madeOn) return `made ${sayDate(madeOn.date, { order })}`;
   return 'no date printed';
 }

@@ -35,12 +35,18 @@ export async function refuseDayOfAmount(
   const refusal = refuseDay(pen, thing, day);
   if (refusal || day === undefined) return refusal;
   const latest = await pen.tx.movement.findFirst({
-    where: { stockId: thing.stockId, NOT: { quantityDelta: 0 }, reversesId: null, reversedBy: null },
+    where: {
+      stockId: thing.stockId,
+      NOT: { quantityDelta: 0 },
+      reversesId: null,
+      reversedBy: null,
+      // What came in is written when it is, whatever day it came in on.
+      entry: { kind: { not: 'received' } },
+    },
     orderBy: { entry: { happenedAt: 'desc' } },
-    select: { entry: { select: { happenedAt: true, kind: true } } },
+    select: { entry: { select: { happenedAt: true } } },
   });
-  // What came in today is written today, whatever day it is said to have come in on.
-  if (!latest || latest.entry.kind === 'received') return undefined;
+  if (!latest) return undefined;
   const since = dateIn(pen.book.timeZone, latest.entry.happenedAt);
   if (since <= day) return undefined;
   return { code: 'changed-after-that-day', field: 'happenedOn', facts: { label: thing.label, since } };

@@ -8,11 +8,13 @@ import {
   type PieceFields,
   pieceColumns,
   refuseFields,
+  type SoldFacts,
 } from '@/app/_server/stock/piece-fields';
 import { refuseFlitchNumber } from '@/app/_server/stock/refuse-flitch-number';
 import { sayPieceChanges } from '@/app/_server/stock/say-piece-changes';
 import { err, ok } from '@/shared/result/result';
 import { needsReason } from '@/shared/wood/needs-reason';
+import { GRAINS, SURFACINGS } from '@/shared/wood/piece';
 
 export type ChangePiece = PieceFields & {
   label: string;
@@ -38,6 +40,12 @@ export const changePiece: Command<ChangePiece, { label: string }> = (book, by, i
         flitch: true,
         flitchNumber: true,
         note: true,
+        origin: true,
+        quarters: true,
+        surfacing: true,
+        grain: true,
+        faceA: true,
+        faceB: true,
         shapeId: true,
       },
     });
@@ -45,7 +53,7 @@ export const changePiece: Command<ChangePiece, { label: string }> = (book, by, i
     const { stockId, form, shapeId, ...before } = row;
     const refused = refuseFields(input);
     if (refused) return err(refused);
-    const after = pieceColumns(input);
+    const after = pieceColumns({ ...soldFacts(before), ...input });
     const measured = PIECE_SIZES.find((size) => size !== 'thicknessNm' && after[size] !== before[size]);
     if (shapeId !== null && measured) {
       return err({ code: 'measured-shape', field: measured, facts: { label: input.label } });
@@ -67,11 +75,21 @@ export const changePiece: Command<ChangePiece, { label: string }> = (book, by, i
       return err({ code: 'reason-needed', field: 'why' });
     }
     await pen.tx.piece.update({ where: { stockId }, data: after, select: { stockId: true } });
-    await indexPiece(pen.tx, { stockId, form, species, flitch, label: input.label });
+    await indexPiece(pen.tx, { stockId });
     const answer = { label: input.label };
     await pen.enter({ stockId, why: asSentences(changes.join('; '), why) }, answer);
     return ok(answer);
   });
+
+/** What is not asked by whoever puts a piece right stays as it is. */
+const soldFacts = ({ quarters, surfacing, grain, ...columns }: PieceColumns): SoldFacts => ({
+  origin: columns.origin,
+  faceA: columns.faceA,
+  faceB: columns.faceB,
+  quarters: quarters ?? undefined,
+  surfacing: SURFACINGS.find((each) => each === surfacing),
+  grain: GRAINS.find((each) => each === grain),
+});
 
 const reliedOn = (columns: PieceColumns) => ({
   measures: PIECE_SIZES.map((size) => columns[size]),

@@ -59,6 +59,15 @@ export const pieceSelect = {
   shape: { select: { id: true, source: true, outline: true } },
   marks: { where: { removedById: null }, select: markSelect, orderBy: { id: 'asc' } },
   pairedWith: { select: { stockId: true, stock: { select: { label: true, quantity: true } } } },
+  boards: {
+    select: {
+      id: true,
+      lengthNm: true,
+      widthNm: true,
+      takenBy: { select: { id: true, reversedBy: { select: { id: true } } } },
+    },
+    orderBy: { id: 'asc' },
+  },
   stock: {
     select: {
       label: true,
@@ -116,6 +125,12 @@ export type PieceRow = {
   shape: { id: number; source: string; outline: string } | null;
   marks: MarkRow[];
   pairedWith: { stockId: number; stock: { label: string | null; quantity: bigint } } | null;
+  boards: {
+    id: number;
+    lengthNm: bigint;
+    widthNm: bigint;
+    takenBy: { id: number; reversedBy: { id: number } | null } | null;
+  }[];
   stock: {
     label: string | null;
     quantity: bigint;
@@ -142,6 +157,9 @@ export type ReadingLine = {
   /** Taken over from the piece it was cut from. */
   inherited: boolean;
 };
+
+/** One board of a pack as it was tallied. It lies in the pack until an entry that stands took it out. */
+export type PackBoardLine = { id: number; length: Nanometres; width: Nanometres; taken: boolean };
 
 /** A piece, ready for the list, the drawing and the judge. Lengths in nanometres. */
 export type PieceLine = {
@@ -182,6 +200,8 @@ export type PieceLine = {
   shape: { id: number; source: 'stations' | 'photo' | 'cut'; outline: Outline } | null;
   marks: PieceMarks;
   pairedWith: { stockId: number; label: OwnLabelCode; inStock: boolean } | null;
+  /** Of a pack: every board it came with, in the order of its tally. */
+  boards: readonly PackBoardLine[];
   facts: PieceFacts;
 };
 
@@ -232,6 +252,12 @@ export function pieceLine(row: PieceRow): PieceLine {
       label: (row.pairedWith.stock.label ?? '') as OwnLabelCode,
       inStock: row.pairedWith.stock.quantity > 0n,
     },
+    boards: row.boards.map(({ id, lengthNm, widthNm, takenBy }) => ({
+      id,
+      length: nanometres(lengthNm),
+      width: nanometres(widthNm),
+      taken: takenBy !== null && takenBy.reversedBy === null,
+    })),
     facts: {
       inStock: row.stock.quantity > 0n,
       hold: row.stock.hold,

@@ -1,7 +1,8 @@
 import { indexWords } from '@/app/_server/find/search-words';
 import type { Refusal } from '@/app/_server/refusal';
 import type { WriteTransaction } from '@/prisma/open-book';
-import { MOST_FLITCH_NUMBER, PIECE_FLAGS, type PieceFlag } from '@/shared/wood/piece';
+import { type Grain, MOST_FLITCH_NUMBER, PIECE_FLAGS, type PieceFlag, type Surfacing } from '@/shared/wood/piece';
+import { quarterThickness } from '@/shared/wood/quarter-thickness';
 
 /** What the book knows of a piece of wood that can be put right. Lengths in nanometres (1/64 in is 396 875). */
 export type PieceFields = {
@@ -16,6 +17,19 @@ export type PieceFields = {
   /** Where in its flitch it is, as sawn. */
   flitchNumber?: number;
   note: string;
+} & SoldFacts;
+
+/** What papers and sellers say of wood; what is not given is kept empty. */
+export type SoldFacts = {
+  /** Where the tree stood. */
+  origin?: string;
+  /** Thickness as boards are sold, in quarters of an inch. */
+  quarters?: number;
+  surfacing?: Surfacing;
+  /** Of a sheet: which way the grain of its faces runs, and what each face is. */
+  grain?: Grain;
+  faceA?: string;
+  faceB?: string;
 };
 
 /** The measures of a piece, each the name of its field. */
@@ -32,6 +46,9 @@ export function refuseFields(fields: PieceFields, count = 1): Refusal | undefine
     if (!Number.isSafeInteger(fields[field]) || fields[field] <= 0 || fields[field] > most) {
       return { code: 'outside-range', field };
     }
+  }
+  if (fields.quarters !== undefined && !quarterThickness(fields.quarters)) {
+    return { code: 'outside-range', field: 'quarters' };
   }
   const first = fields.flitchNumber;
   if (first === undefined) return undefined;
@@ -52,8 +69,30 @@ export function pieceColumns(fields: PieceFields) {
     flitch: fields.flitch.trim(),
     flitchNumber: fields.flitchNumber ?? null,
     note: fields.note.trim(),
+    origin: fields.origin?.trim() ?? '',
+    quarters: fields.quarters ?? null,
+    surfacing: fields.surfacing ?? '',
+    grain: fields.grain ?? '',
+    faceA: fields.faceA?.trim() ?? '',
+    faceB: fields.faceB?.trim() ?? '',
   };
 }
+
+/** Those columns that are not its sizes, to be read from another piece. */
+export const FACT_COLUMNS = {
+  species: true,
+  thicknessNm: true,
+  flags: true,
+  flitch: true,
+  flitchNumber: true,
+  note: true,
+  origin: true,
+  quarters: true,
+  surfacing: true,
+  grain: true,
+  faceA: true,
+  faceB: true,
+} as const;
 
 export type PieceColumns = ReturnType<typeof pieceColumns>;
 
@@ -63,10 +102,35 @@ export function keptFlags(column: string): PieceFlag[] {
   return PIECE_FLAGS.filter((flag) => kept.has(flag));
 }
 
-/** Makes a piece findable by its wood, its form, its flitch and its label. */
-export async function indexPiece(
-  tx: WriteTransaction,
-  piece: { stockId: number; species: string; form: string; flitch: string; label: string },
-): Promise<void> {
-  await indexWords(tx, 'piece', piece.stockId, [piece.species, piece.form, piece.flitch, piece.label]);
+const GRAIN_SEARCHED: Readonly<Record<string, string>> = {
+  length: 'grain length long',
+  width: 'grain width cross',
+  none: 'no grain',
+};
+
+/** Makes a piece that is written findable by what a maker asks for: wood, form, label, flitch, origin, 8/4, grain, faces. */
+export async function indexPiece(tx: WriteTransaction, { stockId }: { stockId: number }): Promise<void> {
+  const { stock, quarters, grain, form, ...row } = await tx.piece.findUniqueOrThrow({
+    where: { stockId },
+    select: {
+      species: true,
+      form: true,
+      flitch: true,
+      origin: true,
+      quarters: true,
+      surfacing: true,
+      grain: true,
+      faceA: true,
+      faceB: true,
+      stock: { select: { label: true } },
+    },
+  });
+  const searched = [
+    ...Object.values(row),
+    form === 'pack' ? 'pack of boards' : form,
+    stock.label ?? '',
+    quarters === null ? '' : `${quarters}/4`,
+    GRAIN_SEARCHED[grain] ?? '',
+  ];
+  await indexWords(tx, 'piece', stockId, searched);
 }

@@ -29,9 +29,17 @@ export function sayPieceChanges(before: PieceColumns, after: PieceColumns, prefe
     ...changed('seen on it', sayFlags(before.flags), sayFlags(after.flags)),
     ...changed('flitch', before.flitch || 'none', after.flitch || 'none'),
     ...changed('number in the flitch', String(before.flitchNumber ?? 'none'), String(after.flitchNumber ?? 'none')),
+    ...changed('origin', before.origin || 'none', after.origin || 'none'),
+    ...changed('sold as', saySold(before), saySold(after)),
+    ...changed('grain', before.grain || 'not said', after.grain || 'not said'),
+    ...changed('face A', before.faceA || 'not said', after.faceA || 'not said'),
+    ...changed('face B', before.faceB || 'not said', after.faceB || 'not said'),
     ...changed('note', before.note || 'none', after.note || 'none'),
   ];
 }
+
+const saySold = ({ quarters, surfacing }: PieceColumns) =>
+  [quarters === null ? '' : `${quarters}/4`, surfacing].filter(Boolean).join(' ') || 'not said';
 
 const isStraight = ({ widthStartNm, widthMiddleNm, widthEndNm }: PieceColumns) =>
   widthStartNm === widthMiddleNm && widthMiddleNm === widthEndNm;

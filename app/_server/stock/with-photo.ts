@@ -9,15 +9,16 @@ import type { Result } from '@/shared/result/result';
 
 /**
  * Checks and keeps an uploaded picture, then writes what it belongs to. Where nothing new is written (refused, failed,
- * or the answer of an earlier press), the file goes again: no picture lies on the disk that the book does not know.
+ * or the answer of an earlier press), the file goes again: no picture lies on the disk that the book does not know. `receive` keeps it otherwise than whole.
  */
 export async function withPhoto<A>(
   upload: Blob | undefined,
   caption: string,
   write: (photo: KeptPhoto | undefined) => Promise<Result<Written<A>, Refusal>>,
+  receive = receivePhoto,
 ): Promise<Result<Written<A>, Refusal>> {
   if (!upload) return write(undefined);
-  const kept = await receivePhoto(Buffer.from(await upload.arrayBuffer()), caption);
+  const kept = await receive(Buffer.from(await upload.arrayBuffer()), caption);
   if (!kept.ok) return kept;
   const forget = () => fs.rm(path.join(bookFiles().photos, kept.value.file), { force: true });
   const written = await write(kept.value).catch(async (error: unknown) => {

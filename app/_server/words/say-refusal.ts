@@ -1,8 +1,10 @@
 import type { Refusal, RefusalCode } from '@/app/_server/refusal';
 import type { CalendarDate } from '@/shared/calendar/calendar-date';
+import type { DateOrder } from '@/shared/calendar/date-readings';
 import { sayDate } from '@/shared/calendar/say-date';
 import { MOST_AT_ONCE } from '@/shared/labels/most-at-once';
 import { sayOutlineFault } from '@/shared/outline/say-outline-fault';
+import { sayPhotoFault } from '@/shared/outline/say-photo-fault';
 import type { Problem } from '@/shared/result/answer';
 import type { OwnLabelCode } from '@/shared/scan-codes/own-label';
 import { printOwnLabel } from '@/shared/scan-codes/print-own-label';
@@ -13,11 +15,11 @@ import { amountOf, type StockUnit } from '@/shared/units/stock-unit';
 import type { WeighingError } from '@/shared/units/used-by-weight';
 
 type Facts = Record<string, string | number | null>;
-type Words = (facts: Facts) => { what: string; todo: string; kept?: string };
+type SayFact = (value: string | number | null | undefined) => string;
+type Words = (facts: Facts, date: SayFact) => { what: string; todo: string; kept?: string };
 
 const NOT_WRITTEN = 'Nothing was written; what you entered is still here.';
 const label = (facts: Facts) => printOwnLabel(String(facts.label ?? '') as OwnLabelCode);
-const date = (value: string | number | null | undefined) => sayDate(String(value) as CalendarDate);
 const amount = (value: Facts[string] | undefined, unit: Facts[string] | undefined) =>
   printQuantity(amountOf(unit as StockUnit, Number(value)), unit as StockUnit, { prefer: 'metric' });
 const FIELDS: Record<string, string> = {
@@ -97,7 +99,7 @@ const WORDS: Record<RefusalCode, Words> = {
       ? `Each piece of a flitch has its own number, as it was sawn. Change the number of ${label(facts)} on its page first, then bring this one back.`
       : 'Each piece of a flitch has its own number, as it was sawn. Give this one another, or put that one right first.',
   }),
-  'opened-before-made': (facts) => ({
+  'opened-before-made': (facts, date) => ({
     what: facts.on
       ? `${label(facts)} is known to have been opened on ${date(facts.on)}: it cannot have been made after that.`
       : facts.made
@@ -113,7 +115,7 @@ const WORDS: Record<RefusalCode, Words> = {
     what: 'Less is in it than when it was full, so it was opened; its opened day is missing.',
     todo: 'Give the day it was opened, or the earliest it can have been, as a guess.',
   }),
-  'already-open': (facts) => ({
+  'already-open': (facts, date) => ({
     what: `It is known to have been opened on ${date(facts.on)}.`,
     todo: 'A guess does not replace a known day.',
   }),
@@ -194,7 +196,7 @@ const WORDS: Record<RefusalCode, Words> = {
     what: 'It cannot be valid until before the day it was made.',
     todo: 'Check both dates.',
   }),
-  'lot-dates-differ': (facts) => ({
+  'lot-dates-differ': (facts, date) => ({
     what: `Lot ${facts.lot} is in the book with ${date(facts.book)}; this label says ${date(facts.label)}.`,
     todo: "Read the label again. If the book is wrong, correct the lot's dates on its page; if it is another lot, give its code.",
   }),
@@ -203,7 +205,7 @@ const WORDS: Record<RefusalCode, Words> = {
     what: `There is stock of ${facts.name} counted in the old unit.`,
     todo: 'Teach a new product for the other unit.',
   }),
-  'test-pour-too-old': (facts) => ({
+  'test-pour-too-old': (facts, date) => ({
     what: `The test pour is too old: ${SAY_SINCE[String(facts.because)] ?? SAY_SINCE.age}.`,
     todo: `Record one that was poured on ${date(facts.since)} or later.`,
   }),
@@ -215,11 +217,11 @@ const WORDS: Record<RefusalCode, Words> = {
     what: 'This change of the job freed its pieces. Undoing it here would give them back to a job that stays as it is.',
     todo: 'Change the job instead: open it again on its page, then promise the pieces to it anew.',
   }),
-  'happened-before-it-arrived': (facts) => ({
+  'happened-before-it-arrived': (facts, date) => ({
     what: `${label(facts)} came in on ${date(facts.received)}: nothing can have happened to it here before.`,
     todo: 'Give that day or a later one.',
   }),
-  'changed-after-that-day': (facts) => ({
+  'changed-after-that-day': (facts, date) => ({
     what: `What is left of ${label(facts)} changed in the book on ${date(facts.since)}, after that day.`,
     todo: 'Give that day or a later one, or reverse the later entry first.',
   }),
@@ -252,6 +254,15 @@ const WORDS: Record<RefusalCode, Words> = {
     what: 'This does not lie on the wood.',
     todo: 'Move it onto the drawing, or check its numbers.',
   }),
+  'not-a-pack': (facts) => ({
+    what: `${label(facts)} is no pack of boards.`,
+    todo: 'Boards are taken out of a pack alone.',
+  }),
+  'board-gone': () => ({
+    what: 'Somebody took one of these boards out of the pack meanwhile.',
+    todo: 'Load the page again: it shows what is still in the pack.',
+  }),
+  'no-boards-chosen': () => ({ what: 'No board is chosen.', todo: 'Choose the boards that come out of the pack.' }),
   'mark-gone': () => ({
     what: 'Somebody took this mark off meanwhile.',
     todo: 'Load the page again: it shows the marks as they are.',
@@ -259,6 +270,18 @@ const WORDS: Record<RefusalCode, Words> = {
   'end-check-does-not-fit': () => ({
     what: 'An end check is deeper than nothing and less deep than the piece is long.',
     todo: 'Give how far the deepest check runs in from the end.',
+  }),
+  'photo-does-not-fit': (facts) => {
+    const { says, toDo } = sayPhotoFault(facts.why as Parameters<typeof sayPhotoFault>[0]);
+    return { what: says, todo: toDo };
+  },
+  'photo-too-small': (facts) => ({
+    what: `That photo is ${facts.width} × ${facts.height} pixels: too small to measure by. The shorter side needs ${facts.least}.`,
+    todo: 'Choose the photo as the camera took it, not a copy made smaller.',
+  }),
+  'photo-is-another': (facts) => ({
+    what: `The photo that came is ${facts.width} × ${facts.height} pixels, not the one that was tapped on.`,
+    todo: 'Choose the photo once more; the points stay.',
   }),
 };
 
@@ -284,9 +307,10 @@ function sayWord(word: string | number | null | undefined): string {
   return word === 'stop' ? 'Stop' : word === 'care' ? 'Care' : 'Use';
 }
 
-/** A refusal in words. The field it names gets the sentence beside it. */
-export function sayRefusal(refusal: Refusal): Problem {
-  const words = WORDS[refusal.code](refusal.facts ?? {});
+/** A refusal in words, its dates in the order of the book. The field it names gets the sentence beside it. */
+export function sayRefusal(refusal: Refusal, order: DateOrder = 'day-first'): Problem {
+  const date: SayFact = (value) => sayDate(String(value) as CalendarDate, { order });
+  const words = WORDS[refusal.code](refusal.facts ?? {}, date);
   return {
     code: refusal.code,
     what: words.what,

@@ -27,8 +27,6 @@ export interface DateTextFieldProps
   onChange?: (text: string, reading: TypedDate | undefined) => void;
 }
 
-const say = ({ date, precision }: DateReading) => sayDate(date, { precision });
-
 const READ_AS: Record<DateReading['precision'], string> = {
   day: '',
   month: ', the month; no day was given',
@@ -37,6 +35,7 @@ const READ_AS: Record<DateReading['precision'], string> = {
 
 /** A date typed; under it stands what was understood. Where it can mean two, it asks which or offers the other. */
 export function DateTextField({ today, order, aim, value, defaultValue = '', onChange, ...rest }: DateTextFieldProps) {
+  const say = ({ date, precision }: DateReading) => sayDate(date, { order, precision });
   const [own, setOwn] = useState(defaultValue);
   const text = value ?? own;
   const read = (typed: string) => {
@@ -72,7 +71,7 @@ export function DateTextField({ today, order, aim, value, defaultValue = '', onC
     const { date, precision, instead } = reading.value;
     const weekday = aim && precision === 'day' ? `${sayWeekday(date)} ` : '';
     const taken = `Reads as ${weekday}${say(reading.value)}${READ_AS[precision]}.`;
-    const sayOther = (one: DateReading) => sayDate(one.date, { today: date, precision: one.precision });
+    const sayOther = (one: DateReading) => sayDate(one.date, { order, today: date, precision: one.precision });
     echo = {
       ok: true,
       says: instead ? (

@@ -9,6 +9,7 @@ import { timeScale } from '@/app/_ui/rule/time-scale';
 import { VerdictPill } from '@/app/_ui/verdict/verdict-pill';
 import type { VerdictWord } from '@/app/_ui/verdict/word';
 import type { CalendarDate } from '@/shared/calendar/calendar-date';
+import type { DateOrder } from '@/shared/calendar/date-readings';
 
 export interface RibbonRow {
   id: string;
@@ -30,13 +31,14 @@ export interface RibbonTableProps {
   from: CalendarDate;
   to: CalendarDate;
   today: CalendarDate;
+  order: DateOrder;
   rows: readonly RibbonRow[];
   /** What the list holds, for those who hear it: "Shelf life of what is open". */
   label: string;
 }
 
 /** Many shelf lives on one rule, so that they can be compared: the rule stays in sight while the rows go by. */
-export function RibbonTable({ from, to, today, rows, label }: RibbonTableProps) {
+export function RibbonTable({ from, to, today, order, rows, label }: RibbonTableProps) {
   const scale = timeScale(from, to);
   const todayAt = scale.has(today) ? `${scale.middleOf(today) * 100}%` : undefined;
   return (
@@ -76,7 +78,7 @@ export function RibbonTable({ from, to, today, rows, label }: RibbonTableProps) 
                 {row.word ? <VerdictPill word={row.word}>{row.says}</VerdictPill> : row.says}
                 {row.note ? <span className={styles.note}>{row.note}</span> : null}
               </div>
-              <div className={styles.lane} role="img" aria-label={sayShelf(row, today)}>
+              <div className={styles.lane} role="img" aria-label={sayShelf(row, { today, order })}>
                 <Band scale={scale} limits={row.limits} />
                 {todayAt ? <span className={styles.line} data-kind="today" style={{ left: todayAt }} /> : null}
                 {row.useDay && scale.has(row.useDay.date) ? (

@@ -5,12 +5,14 @@ import styles from '@/app/_ui/rule/rule.module.css';
 import { governingLimit, type ShelfLimit, sayShelf, type UseDay } from '@/app/_ui/rule/shelf';
 import { timeScale } from '@/app/_ui/rule/time-scale';
 import type { CalendarDate } from '@/shared/calendar/calendar-date';
+import type { DateOrder } from '@/shared/calendar/date-readings';
 import { sayDate } from '@/shared/calendar/say-date';
 
 export interface ShelfRibbonProps {
   from: CalendarDate;
   to: CalendarDate;
   today: CalendarDate;
+  order: DateOrder;
   limits: readonly ShelfLimit[];
   useDay?: UseDay;
   openedOn?: CalendarDate;
@@ -19,7 +21,7 @@ export interface ShelfRibbonProps {
 const NARROWEST = 290;
 
 /** The shelf life of one thing on a rule, with today and the day of use as lines across it and the basis of each limit below. */
-export function ShelfRibbon({ from, to, today, limits, useDay, openedOn }: ShelfRibbonProps) {
+export function ShelfRibbon({ from, to, today, order, limits, useDay, openedOn }: ShelfRibbonProps) {
   const scale = timeScale(from, to);
   const limit = governingLimit(limits);
   const late = useDay && limit ? useDay.date > limit.lastGoodDay : false;
@@ -35,14 +37,14 @@ export function ShelfRibbon({ from, to, today, limits, useDay, openedOn }: Shelf
   );
   const rows = Math.max(0, ...flags.map(({ row }) => row + 1));
   const others = limits.filter((other) => other !== limit);
-  const say = (date: CalendarDate) => sayDate(date, { today });
+  const say = (date: CalendarDate) => sayDate(date, { order, today });
 
   return (
     <figure className={styles.ribbon}>
       <div
         className={styles.drawing}
         role="img"
-        aria-label={sayShelf({ limits, useDay, openedOn }, today)}
+        aria-label={sayShelf({ limits, useDay, openedOn }, { today, order })}
         style={{ paddingTop: `${rows * 24}px` }}
       >
         <Band scale={scale} limits={limits} />

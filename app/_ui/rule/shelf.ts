@@ -1,5 +1,6 @@
 import type { CalendarDate } from '@/shared/calendar/calendar-date';
 import { compareDates } from '@/shared/calendar/compare-dates';
+import type { DateOrder } from '@/shared/calendar/date-readings';
 import { daysBetween } from '@/shared/calendar/days-between';
 import { sayDate } from '@/shared/calendar/say-date';
 
@@ -33,10 +34,10 @@ export function sayShelf(
     useDay,
     openedOn,
   }: { limits: readonly ShelfLimit[]; useDay?: UseDay | undefined; openedOn?: CalendarDate | undefined },
-  today: CalendarDate,
+  { today, order }: { today: CalendarDate; order: DateOrder },
 ): string {
   const limit = governingLimit(limits);
-  const say = (date: CalendarDate) => sayDate(date, { today });
+  const say = (date: CalendarDate) => sayDate(date, { order, today });
   const parts = [`Today is ${say(today)}.`];
   if (openedOn) parts.push(`Opened ${say(openedOn)}.`);
   if (!limit) parts.push('No limit is known.');

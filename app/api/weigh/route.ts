@@ -9,7 +9,8 @@ const body = z.object({ key: z.string({ error: 'The request had no key.' }), inp
 
 /**
  * Writes what is really left in a container, as a scale that speaks HTTP would: `POST /api/weigh` with JSON
- * `{"key":"…","input":{"label":"C4V9TN3","left":400000,"why":"weighed"}}`, `left` in the product's small unit.
+ * `{"key":"…","input":{"label":"C4V9TN3","left":400000,"why":"weighed"}}`, `left` in the product's small unit;
+ * `happenedOn` (`2026-12-19`) where it was weighed on an earlier day.
  *
  * The key is the asker's own, 8 to 64 letters, digits, `-` or `_`: the same key answers the first answer again and writes
  * nothing. Answers `{ok:true,answer,replayed}`, or the problem in words. Refused from another web site.

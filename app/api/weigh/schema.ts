@@ -1,4 +1,5 @@
 import { z } from 'zod';
+import { parseCalendarDate } from '@/shared/calendar/calendar-date';
 import { parseOwnLabel } from '@/shared/scan-codes/parse-own-label';
 
 /** What is left in a container, as weighed. */
@@ -13,5 +14,14 @@ export const weighSchema = z.object({
     .number({ error: 'What is left is a whole number of the small unit.' })
     .int('What is left is a whole number of the small unit.')
     .min(0, 'What is left is not below nothing.'),
+  happenedOn: z
+    .string()
+    .transform((text, context) => {
+      const day = parseCalendarDate(text);
+      if (day.ok) return day.value;
+      context.addIssue('The day it was weighed is written like 2026-12-19.');
+      return z.NEVER;
+    })
+    .optional(),
   why: z.string().trim().max(500, 'Give the reason in at most 500 characters.').default(''),
 });

@@ -1,9 +1,19 @@
+import { statusOfTrouble } from '@/app/_server/http/answer-json';
 import { readKeptPhoto } from '@/app/_server/stock/read-kept-photo';
+import { problemOfError } from '@/app/_server/words/problem-of-error';
 
 /** A photo of the book. Its name is never used again, so a browser may keep it for good. */
 export async function GET(_: Request, { params }: { params: Promise<{ file: string }> }): Promise<Response> {
-  const photo = await readKeptPhoto((await params).file);
-  if (!photo) return notThere();
+  try {
+    const photo = await readKeptPhoto((await params).file);
+    return photo ? shown(photo) : said(404, 'There is no such photo in this book.');
+  } catch (error) {
+    const problem = problemOfError(error);
+    return said(statusOfTrouble(problem) ?? 500, `${problem.what}\nThe book is unchanged.\n${problem.todo}\n`);
+  }
+}
+
+function shown(photo: Buffer<ArrayBuffer>): Response {
   return new Response(photo, {
     headers: {
       'Content-Type': 'image/jpeg',
@@ -15,9 +25,13 @@ export async function GET(_: Request, { params }: { params: Promise<{ file: stri
   });
 }
 
-function notThere(): Response {
-  return new Response('There is no such photo in this book.', {
-    status: 404,
-    headers: { 'Content-Type': 'text/plain; charset=utf-8', 'X-Content-Type-Options': 'nosniff' },
+function said(status: number, words: string): Response {
+  return new Response(words, {
+    status,
+    headers: {
+      'Content-Type': 'text/plain; charset=utf-8',
+      'Cache-Control': 'no-store',
+      'X-Content-Type-Options': 'nosniff',
+    },
   });
 }

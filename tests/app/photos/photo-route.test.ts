@@ -2,7 +2,7 @@ import fs from 'node:fs';
 import os from 'node:os';
 import path from 'node:path';
 import sharp from 'sharp';
-import { afterAll, beforeAll, describe, expect, it } from 'vitest';
+import { afterAll, beforeAll, describe, expect, it, vi } from 'vitest';
 import { receivePhoto } from '@/app/_server/stock/receive-photo';
 import { GET } from '@/app/photos/[file]/route';
 
@@ -61,5 +61,17 @@ describe('a photo of the book', () => {
 
   it('that is not there is a plain 404', async () => {
     expect((await ask(`${'0'.repeat(32)}.jpg`)).status).toBe(404);
+  });
+
+  it('that the disk does not give up is said in plain words, without its path', async () => {
+    vi.spyOn(console, 'error').mockImplementation(() => undefined);
+    const file = `${'1'.repeat(32)}.jpg`;
+    fs.mkdirSync(path.join(folder, 'photos', file), { recursive: true });
+    const response = await ask(file);
+    expect(response.status).toBe(500);
+    const words = await response.text();
+    expect(words).toContain('The book is unchanged.');
+    expect(words).not.toContain(folder);
+    vi.restoreAllMocks();
   });
 });

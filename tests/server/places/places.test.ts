@@ -54,7 +54,8 @@ describe('places', () => {
     expect(refusedWith(await changePlace(book, by(), { ...change, name: 'sHELF 1' }))).toBe('name-taken');
     must(await changePlace(book, by(), { ...change, name: 'TOP SHELF' }));
     const told = await history(book, { placeId: other.placeId });
-    const says = told.entries.map((entry) => sayEntry(entry, { timeZone: 'UTC', today: TODAY, prefer: 'metric' }).what);
+    const CONTEXT = { timeZone: 'UTC', today: TODAY, order: 'day-first', prefer: 'metric' } as const;
+    const says = told.entries.map((entry) => sayEntry(entry, CONTEXT).what);
     expect(says).toEqual(['Changed the place', 'Added the place Top shelf']);
     must(await changePlace(book, by(), { label: other.label, name: 'Top shelf', kind: 'bench' }));
   });

@@ -54,24 +54,25 @@ describe('what the bench keeps on the device', () => {
 });
 
 describe('what the bench is for when it opens', () => {
+  const DAYS = { today: TODAY, order: 'day-first' } as const;
   const job = { ...DESK, id: 3, dayOfUse: DESK.day, client: '', state: 'open' as const, note: '' };
   it('is the job as the book has it, on its day', () => {
-    expect(goalNow({}, [job], { ...DESK, day: day('2026-01-01') }, TODAY)).toEqual({ goal: DESK });
+    expect(goalNow({}, [job], { ...DESK, day: day('2026-01-01') }, DAYS)).toEqual({ goal: DESK });
   });
 
   it('is today where the day has passed, and says so', () => {
     const slipped = { ...job, dayOfUse: day('2026-11-20') };
-    const { goal, notice } = goalNow({ jobId: 3 }, [slipped], undefined, TODAY);
+    const { goal, notice } = goalNow({ jobId: 3 }, [slipped], undefined, DAYS);
     expect(goal).toEqual({ ...DESK, day: TODAY });
     expect(notice).toBe(
       'The day of use of Desk, 20 Nov, has passed, so it is judged for today. Give the job its new day.',
     );
-    const own = goalNow({}, [], { name: '', purpose: 'own', day: day('2026-11-24') }, TODAY);
+    const own = goalNow({}, [], { name: '', purpose: 'own', day: day('2026-11-24') }, DAYS);
     expect([own.goal?.day, own.notice]).toEqual([TODAY, expect.stringContaining('an own piece, 24 Nov, has passed')]);
   });
 
   it('lets go of a job that is not open any more', () => {
-    expect(goalNow({}, [], DESK, TODAY)).toEqual({ notice: 'Desk is not open any more. Choose what this is for.' });
+    expect(goalNow({}, [], DESK, DAYS)).toEqual({ notice: 'Desk is not open any more. Choose what this is for.' });
   });
 });
 

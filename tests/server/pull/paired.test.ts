@@ -46,7 +46,7 @@ describe('parts A and B', () => {
 
   it('say how the other part stands on the day', async () => {
     const { mixedWith } = await ask(partB, { pairedLabel: partA });
-    expect(mixedWith && sayMixedWith(mixedWith, { today: TODAY, prefer: 'imperial' })).toMatch(
+    expect(mixedWith && sayMixedWith(mixedWith, { today: TODAY, order: 'day-first', prefer: 'imperial' })).toMatch(
       new RegExp(`^Mixed with ${printOwnLabel(partA as OwnLabelCode)}, part A: good to \\d+ \\w+`),
     );
     expect((await ask(partB, {})).mixedWith).toBeNull();

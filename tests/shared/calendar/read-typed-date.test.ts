@@ -117,16 +117,18 @@ describe('readTypedDate', () => {
     fc.assert(
       fc.property(fc.integer({ min: -20_000, max: 40_000 }), (offset) => {
         const date = addDays(today, offset);
-        expect(read(sayDate(date))).toEqual({ ok: true, value: { date, precision: 'day' } });
+        for (const order of ['day-first', 'month-first'] as const) {
+          expect(read(sayDate(date, { order }))).toEqual({ ok: true, value: { date, precision: 'day' } });
+        }
         expect(read(date.replaceAll('-', ''))).toEqual({ ok: true, value: { date, precision: 'day' } });
         const { month, year } = partsOf(date);
-        const byMonth = unwrap(read(sayDate(date, { precision: 'month' })));
+        const byMonth = unwrap(read(sayDate(date, { order: 'day-first', precision: 'month' })));
         expect([partsOf(byMonth.date).year, partsOf(byMonth.date).month]).toEqual([year, month]);
       }),
     );
     for (let n = -30; n <= 30; n++) {
       const date = addDays(today, n);
-      const value = unwrap(read(sayDate(date, { today })));
+      const value = unwrap(read(sayDate(date, { order: 'day-first', today })));
       expect([value.date, ...(value.ambiguous ?? []).map((one) => one.date)]).toContain(date);
     }
   });
@@ -186,7 +188,7 @@ describe('readTypedDate', () => {
       fc.assert(
         fc.property(fc.integer({ min: -20_000, max: 40_000 }), fc.constantFrom('ahead', 'past'), (offset, aim) => {
           const date = addDays(today, offset);
-          expect(aimed(sayDate(date), aim)).toEqual({ date, precision: 'day' });
+          expect(aimed(sayDate(date, { order: 'day-first' }), aim)).toEqual({ date, precision: 'day' });
         }),
       );
     });

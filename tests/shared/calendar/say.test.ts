@@ -9,14 +9,21 @@ const day = (text: string): CalendarDate => unwrap(parseCalendarDate(text));
 
 describe('sayDate', () => {
   it('leaves this year out and says another', () => {
-    expect(sayDate(day('2026-12-12'), { today: day('2026-01-01') })).toBe('12 Dec');
-    expect(sayDate(day('2027-01-05'), { today: day('2026-12-31') })).toBe('5 Jan 2027');
-    expect(sayDate(day('2027-01-05'))).toBe('5 Jan 2027');
+    expect(sayDate(day('2026-12-12'), { order: 'day-first', today: day('2026-01-01') })).toBe('12 Dec');
+    expect(sayDate(day('2027-01-05'), { order: 'day-first', today: day('2026-12-31') })).toBe('5 Jan 2027');
+    expect(sayDate(day('2027-01-05'), { order: 'day-first' })).toBe('5 Jan 2027');
+  });
+
+  it('says the month first in a book that has it first, and the year after a comma', () => {
+    const order = 'month-first';
+    expect(sayDate(day('2026-12-12'), { order, today: day('2026-01-01') })).toBe('Dec 12');
+    expect(sayDate(day('2026-12-12'), { order })).toBe('Dec 12, 2026');
+    expect(sayDate(day('2027-01-31'), { order, precision: 'month' })).toBe('Jan 2027');
   });
 
   it('says no more than is known', () => {
-    expect(sayDate(day('2027-01-31'), { precision: 'month' })).toBe('Jan 2027');
-    expect(sayDate(day('2027-12-31'), { precision: 'year' })).toBe('2027');
+    expect(sayDate(day('2027-01-31'), { order: 'day-first', precision: 'month' })).toBe('Jan 2027');
+    expect(sayDate(day('2027-12-31'), { order: 'day-first', precision: 'year' })).toBe('2027');
   });
 });
 

@@ -5,7 +5,10 @@ import { saySteadiness } from '@/shared/wood/say-steadiness';
 
 const today = '2026-11-25' as CalendarDate;
 const said = (...points: [on: string, mcTenths: number][]) =>
-  saySteadiness(isSteady(points.map(([on, mcTenths]) => ({ on: on as CalendarDate, mcTenths }))), today);
+  saySteadiness(isSteady(points.map(([on, mcTenths]) => ({ on: on as CalendarDate, mcTenths }))), {
+    today,
+    order: 'day-first',
+  });
 
 describe('whether a piece has come to rest, in words', () => {
   it('says over how many points and when', () => {

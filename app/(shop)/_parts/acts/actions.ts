@@ -19,7 +19,7 @@ export async function holdAction(key: string, input: unknown) {
 }
 
 export async function discardAction(key: string, input: unknown) {
-  return act(discardSchema, key, input, discard);
+  return act(async () => discardSchema(await typingContext()), key, input, discard);
 }
 
 export async function photoAction(key: string, input: unknown) {

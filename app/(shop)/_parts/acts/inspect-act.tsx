@@ -26,9 +26,9 @@ export interface InspectActProps {
 export function InspectAct({ lotId, containerLabel, today, order, suggested }: InspectActProps) {
   const fresh = {
     kind: 'inspection',
-    madeOn: sayDate(today),
+    madeOn: sayDate(today, { order }),
     outcome: '',
-    validUntil: suggested ? sayDate(suggested.until) : '',
+    validUntil: suggested ? sayDate(suggested.until, { order }) : '',
     method: '',
     note: '',
   };

@@ -16,7 +16,15 @@ export const moveSchema = z.object({
 
 export const holdSchema = z.object({ stockId: id, hold: z.enum(HOLD_STATES), why: words(500) });
 
-export const discardSchema = z.object({ label: thingLabel, why: words(500) });
+/** The day something happened as it is typed; undefined where it was today. */
+export const happenedOn = words(60).optional();
+
+export function discardSchema(typing: Typing) {
+  return z.object({ label: thingLabel, why: words(500), happenedOn }).transform((typed, context) => ({
+    ...typed,
+    happenedOn: readFields(typing, context).day('happenedOn', typed.happenedOn ?? ''),
+  }));
+}
 
 const picture = z.instanceof(File, { message: 'Choose a picture.' });
 

@@ -12,7 +12,7 @@ export async function olderEntries(input: unknown): Promise<{ entries: SaidEntry
   const { of, before } = olderSchema.parse(input);
   const { book, head } = await bookForPage();
   const page = await history(book, of, before);
-  const context = { timeZone: head.timeZone, today: head.today, prefer: head.units };
+  const context = { timeZone: head.timeZone, today: head.today, order: head.dateOrder, prefer: head.units };
   return { entries: page.entries.map((entry) => sayEntry(entry, context)), more: page.more };
 }
 

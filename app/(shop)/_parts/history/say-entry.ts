@@ -5,9 +5,8 @@ import { sayWhen } from '@/app/(shop)/_parts/history/say-when';
 import type { CalendarDate } from '@/shared/calendar/calendar-date';
 import { sayDate } from '@/shared/calendar/say-date';
 import type { VerdictWord } from '@/shared/shelf-life/types/verdict';
-import type { UnitSystem } from '@/shared/units/unit-system';
 
-export type SayEntry = { timeZone: string; today: CalendarDate; prefer: UnitSystem };
+export type SayEntry = SayMovements & { timeZone: string };
 
 /** One entry of the book in plain words, ready to be drawn. */
 export type SaidEntry = {
@@ -44,7 +43,7 @@ export function sayEntry(entry: HistoryEntry, context: SayEntry): SaidEntry {
     writtenLater: later ? `Written ${sayWhen(entry.writtenAt, context)}` : null,
     who: entry.device ? `${entry.who}, ${entry.device}` : entry.who,
     what,
-    why: readable(why, context.today),
+    why: readable(why, context),
     overridden: entry.overridden
       ? `Used against the advice, on the test pour of ${sayDate(entry.overridden.madeOn as CalendarDate, context)}${entry.overridden.note ? `: ${entry.overridden.note}` : ''}`
       : null,
@@ -59,8 +58,8 @@ export function sayEntry(entry: HistoryEntry, context: SayEntry): SaidEntry {
 }
 
 /** Dates as the book keeps them, said as they are said everywhere else. */
-const readable = (text: string, today: CalendarDate) =>
-  text.replaceAll(/\b\d{4}-\d{2}-\d{2}\b/g, (date) => sayDate(date as CalendarDate, { today }));
+const readable = (text: string, { today, order }: SayMovements) =>
+  text.replaceAll(/\b\d{4}-\d{2}-\d{2}\b/g, (date) => sayDate(date as CalendarDate, { order, today }));
 
 function sayWhat(entry: HistoryEntry, context: SayMovements): { what: string; why: string } {
   const { why } = entry;
@@ -108,8 +107,12 @@ function sayWhat(entry: HistoryEntry, context: SayMovements): { what: string; wh
       return { what: 'Put right what the book says of it', why };
     case 'piece-measured':
       return { what: `Measured ${why}`, why: '' };
+    case 'seller-noted':
+      return { what: `Kept what the seller said${why ? `: ${why}` : ''}`, why: '' };
     case 'piece-marked':
       return { what: `Marked on the drawing: ${why}`, why: '' };
+    case 'boards-taken':
+      return { what: `Took out of the pack: ${why}`, why: '' };
     case 'inspected':
       return { what: why, why: '' };
     case 'reading-taken':

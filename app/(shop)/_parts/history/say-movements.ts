@@ -1,6 +1,7 @@
 import type { HistoryMovement } from '@/app/_server/ledger/history';
 import { CONDITION_WORDS } from '@/app/(shop)/_parts/condition-words';
 import type { CalendarDate } from '@/shared/calendar/calendar-date';
+import type { DateOrder } from '@/shared/calendar/date-readings';
 import { sayDate } from '@/shared/calendar/say-date';
 import { readOpened } from '@/shared/ledger/opened';
 import type { Condition } from '@/shared/shelf-life/types/container-facts';
@@ -8,7 +9,7 @@ import { printQuantity } from '@/shared/units/print-quantity';
 import { amountOf } from '@/shared/units/stock-unit';
 import type { UnitSystem } from '@/shared/units/unit-system';
 
-export type SayMovements = { today: CalendarDate; prefer: UnitSystem };
+export type SayMovements = { today: CalendarDate; order: DateOrder; prefer: UnitSystem };
 
 /** What the movements of one entry did, each part in words, for a sentence to be made of. */
 export type SaidMovements = {
@@ -50,7 +51,7 @@ export function sayMovements(lines: readonly HistoryMovement[], context: SayMove
     things: lines.length + more > 1 ? `${lines.length + more} things ` : '',
     place: moved?.placeTo ?? undefined,
     placeFrom: moved?.placeFrom ?? undefined,
-    opened: opened && sayOpening(opened, context.today),
+    opened: opened && sayOpening(opened, context),
     condition: noted && sayNoted(noted),
     hold: held && (HOLD_WORDS[held.holdTo] ?? held.holdTo),
     back: '',
@@ -96,15 +97,15 @@ function sayAmounts(lines: readonly HistoryMovement[], { prefer }: SayMovements)
 const FORMS: Record<string, string> = { S: 'the slab', B: 'the board', H: 'the sheet', F: 'the offcut' };
 const formOf = (label: string | null) => FORMS[label?.charAt(0) ?? ''] ?? 'the piece';
 
-function sayOpening({ openedFrom, openedTo }: HistoryMovement, today: CalendarDate): string {
+function sayOpening({ openedFrom, openedTo }: HistoryMovement, { today, order }: SayMovements): string {
   const to = readOpened(openedTo);
   if (!to) return 'Sealed again in the book';
   const guess = to.sureness === 'guessed' ? ' (guessed)' : '';
   const from = readOpened(openedFrom);
   const before = from
-    ? `, before ${sayDate(from.on, { today })}${from.sureness === 'guessed' ? ' (guessed)' : ''}`
+    ? `, before ${sayDate(from.on, { order, today })}${from.sureness === 'guessed' ? ' (guessed)' : ''}`
     : '';
-  return `Opened ${sayDate(to.on, { today })}${guess}${before}`;
+  return `Opened ${sayDate(to.on, { order, today })}${guess}${before}`;
 }
 
 function sayNoted({ conditionFrom, conditionTo }: HistoryMovement): string {

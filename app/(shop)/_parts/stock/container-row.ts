@@ -3,6 +3,7 @@ import type { ShelfLimit } from '@/app/_ui/rule/shelf';
 import { sayLeftOf } from '@/app/(shop)/_parts/stock/say-left-of';
 import { sayStanding } from '@/app/(shop)/_parts/stock/say-standing';
 import type { CalendarDate } from '@/shared/calendar/calendar-date';
+import type { DateOrder } from '@/shared/calendar/date-readings';
 import { judge } from '@/shared/shelf-life/judge';
 import type { VerdictWord } from '@/shared/shelf-life/types/verdict';
 import type { UnitSystem } from '@/shared/units/unit-system';
@@ -28,10 +29,10 @@ export type ContainerRow = {
 
 export function containerRow(
   line: ContainerLine,
-  { today, prefer }: { today: CalendarDate; prefer: UnitSystem },
+  { today, order, prefer }: { today: CalendarDate; order: DateOrder; prefer: UnitSystem },
 ): ContainerRow {
   const verdict = judge({ ...line.candidate, purpose: 'client', dayOfUse: today, today });
-  const standing = sayStanding(verdict, { today, prefer });
+  const standing = sayStanding(verdict, { today, order, prefer });
   return {
     stockId: line.stockId,
     label: line.label,

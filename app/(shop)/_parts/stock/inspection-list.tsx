@@ -3,17 +3,26 @@ import type { InspectionLine } from '@/app/_server/stock/container-page';
 import { Code } from '@/app/_ui/code';
 import styles from '@/app/(shop)/_parts/stock/stock.module.css';
 import type { CalendarDate } from '@/shared/calendar/calendar-date';
+import type { DateOrder } from '@/shared/calendar/date-readings';
 import { sayDate } from '@/shared/calendar/say-date';
 import type { OwnLabelCode } from '@/shared/scan-codes/own-label';
 import { printOwnLabel } from '@/shared/scan-codes/print-own-label';
 
 /** Inspections and test pours, newest first. */
-export function InspectionList({ lines, today }: { lines: readonly InspectionLine[]; today: CalendarDate }) {
+export function InspectionList({
+  lines,
+  today,
+  order,
+}: {
+  lines: readonly InspectionLine[];
+  today: CalendarDate;
+  order: DateOrder;
+}) {
   if (lines.length === 0)
     return (
       <p className={styles.soft}>None yet. A passed one can carry it past its date where the material allows it.</p>
     );
-  const say = (date: string) => sayDate(date as CalendarDate, { today });
+  const say = (date: string) => sayDate(date as CalendarDate, { order, today });
   return (
     <ul className={styles.inspections}>
       {lines.map((line) => (

@@ -4,7 +4,10 @@ import type { RoughShape } from '@/app/_ui/piece/piece-outline';
 import { pieceMarks, sayPiece } from '@/app/(shop)/_parts/stock/say-piece';
 import type { CalendarDate } from '@/shared/calendar/calendar-date';
 import { compareDates } from '@/shared/calendar/compare-dates';
+import type { DateOrder } from '@/shared/calendar/date-readings';
 import { sayDate } from '@/shared/calendar/say-date';
+import type { Outline } from '@/shared/outline/outline';
+import type { PieceMarks } from '@/shared/outline/piece-marks';
 import type { UnitSystem } from '@/shared/units/unit-system';
 import { judgePiece, type PieceReason } from '@/shared/wood/judge-piece';
 import { sayPieceReason } from '@/shared/wood/say-piece-reason';
@@ -21,6 +24,10 @@ export type PieceRow = {
   /** The drawing in words. */
   drawn: string;
   shape: RoughShape;
+  /** Its outline and marks as they were measured; null where only three widths are known. */
+  measured: { outline: Outline; marks: PieceMarks } | null;
+  /** A pack of boards is told in words: it has no outline to draw. */
+  isPack: boolean;
   marks: PieceMark[];
   flitch: string | null;
   place: string | null;
@@ -30,7 +37,10 @@ export type PieceRow = {
   because: string | null;
 };
 
-export function pieceRow(line: PieceLine, { today, prefer }: { today: CalendarDate; prefer: UnitSystem }): PieceRow {
+export function pieceRow(
+  line: PieceLine,
+  { today, order, prefer }: { today: CalendarDate; order: DateOrder; prefer: UnitSystem },
+): PieceRow {
   const verdict = judgePiece(line.facts, today);
   const said = sayPiece(line, prefer);
   const newest = [...line.readings].sort((a, b) => compareDates(a.takenOn, b.takenOn)).at(-1);
@@ -38,12 +48,16 @@ export function pieceRow(line: PieceLine, { today, prefer }: { today: CalendarDa
     stockId: line.stockId,
     label: line.label,
     ...said,
+    measured: line.shape && { outline: line.shape.outline, marks: line.marks },
+    isPack: line.form === 'pack',
     marks: pieceMarks(line),
     flitch: line.flitch
       ? `Flitch ${line.flitch}${line.flitchNumber === null ? '' : `, no. ${line.flitchNumber}`}`
       : null,
     place: line.place,
-    moisture: newest ? `${newest.mcTenths / 10} % on ${sayDate(newest.takenOn, { today })}` : 'Moisture not read',
+    moisture: newest
+      ? `${newest.mcTenths / 10} % on ${sayDate(newest.takenOn, { order, today })}`
+      : 'Moisture not read',
     usedUp: !line.facts.inStock,
     word: verdict.word,
     because: sayWorst(verdict.reasons),

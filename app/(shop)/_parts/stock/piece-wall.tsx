@@ -1,15 +1,15 @@
 import Link from 'next/link';
 import { Code } from '@/app/_ui/code';
-import { PieceDrawing } from '@/app/_ui/piece-drawing';
 import { VerdictPill } from '@/app/_ui/verdict/verdict-pill';
 import type { PieceRow } from '@/app/(shop)/_parts/stock/piece-row';
+import { RowDrawing } from '@/app/(shop)/_parts/stock/row-drawing';
 import styles from '@/app/(shop)/_parts/stock/stock.module.css';
 import type { OwnLabelCode } from '@/shared/scan-codes/own-label';
 import { printOwnLabel } from '@/shared/scan-codes/print-own-label';
 
 /** Pieces of wood drawn to one scale, each with its words. The whole drawing goes to the piece's page. */
 export function PieceWall({ rows, label, here }: { rows: readonly PieceRow[]; label: string; here?: string }) {
-  const longestMm = Math.max(...rows.map((row) => row.shape.lengthMm));
+  const longestMm = Math.max(...rows.flatMap((row) => (row.isPack ? [] : row.shape.lengthMm)));
   return (
     <ul className={styles.wall} aria-label={label}>
       {rows.map((row) => (
@@ -19,14 +19,7 @@ export function PieceWall({ rows, label, here }: { rows: readonly PieceRow[]; la
           data-used-up={row.usedUp || undefined}
           data-here={row.label === here || undefined}
         >
-          <PieceDrawing
-            name={row.label}
-            shape={row.shape}
-            marks={row.marks}
-            words={row.onWood}
-            longestMm={longestMm}
-            label={row.drawn}
-          />
+          {row.isPack ? null : <RowDrawing row={row} longestMm={longestMm} />}
           <div className={styles.pieceWords}>
             <p className={styles.pieceTitle}>
               {row.label === here ? (
@@ -53,13 +46,25 @@ export function PieceWall({ rows, label, here }: { rows: readonly PieceRow[]; la
   );
 }
 
-/** Says what of a drawing was measured. Stands once above drawings that carry signs. */
+/** Says what of the drawings was measured. Stands once above drawings that carry signs. */
 export function DrawnHow({ rows }: { rows: readonly PieceRow[] }) {
-  const signs = rows.some((row) => row.marks.length > 0);
+  const drawn = rows.filter((row) => !row.isPack);
+  const rough = drawn.filter((row) => !row.measured);
+  if (drawn.length === 0) return null;
+  const scale = drawn.length > 1 ? 'Drawn to one scale' : 'Drawn to scale';
+  const from =
+    rough.length === 0
+      ? 'as measured'
+      : rough.length === drawn.length
+        ? 'from the length and three widths'
+        : 'as measured; what was not measured yet, from the length and three widths';
+  const signs = rough.some((row) => row.marks.length > 0);
   return (
     <p className={styles.how}>
-      {rows.length > 1 ? 'Drawn to one scale' : 'Drawn to scale'} from the length and three widths.
-      {signs ? ' Straps, breaks and checks are signs: where they are was not measured.' : ''}
+      {scale} {from}.
+      {signs
+        ? ` Straps, breaks and checks${rough.length < drawn.length ? ' there' : ''} are signs: where they are was not measured.`
+        : ''}
     </p>
   );
 }

@@ -1,6 +1,7 @@
 import type { ShelfLimit } from '@/app/_ui/rule/shelf';
 import { addDays } from '@/shared/calendar/add-days';
 import type { CalendarDate } from '@/shared/calendar/calendar-date';
+import type { DateOrder } from '@/shared/calendar/date-readings';
 import { sayDate } from '@/shared/calendar/say-date';
 import { sayLife } from '@/shared/calendar/say-life';
 import type { Limit } from '@/shared/shelf-life/types/limit';
@@ -9,10 +10,16 @@ import type { Verdict } from '@/shared/shelf-life/types/verdict';
 
 export type Ribbon = { from: CalendarDate; to: CalendarDate; limits: ShelfLimit[] };
 
+type RibbonContext = { readonly today: CalendarDate; readonly order: DateOrder };
+
 const MOST_DAYS = 1095;
 
 /** The ribbon of one verdict: every limit with what it was computed from, and the stretch of time that shows them all. */
-export function ribbonOf({ limits, governing }: Verdict, today: CalendarDate, openedOn?: CalendarDate): Ribbon {
+export function ribbonOf(
+  { limits, governing }: Verdict,
+  { today, order }: RibbonContext,
+  openedOn?: CalendarDate,
+): Ribbon {
   const days = limits.map((limit) => limit.lastGoodDay);
   const starts = [
     addDays(today, -21),
@@ -28,7 +35,7 @@ export function ribbonOf({ limits, governing }: Verdict, today: CalendarDate, op
     to: [to, farthest].sort()[0] ?? to,
     limits: limits.map((limit) => ({
       lastGoodDay: limit.lastGoodDay,
-      label: sayBasis(limit, today),
+      label: sayBasis(limit, { today, order }),
       governing: limit === governing,
     })),
   };
@@ -47,8 +54,8 @@ const ASIDE: Record<NonNullable<Limit['supersededBy']>, string> = {
 };
 
 /** What a limit comes from: "opened 1 Sep, keeps 3 months opened by the house default". */
-export function sayBasis({ basis, from, supersededBy }: Limit, today: CalendarDate): string {
-  const start = sayDate(from.start, { today, precision: from.precision });
+export function sayBasis({ basis, from, supersededBy }: Limit, { today, order }: RibbonContext): string {
+  const start = sayDate(from.start, { order, today, precision: from.precision });
   const life = from.life && from.source !== 'inspection' ? `${sayLife(from.life)}` : '';
   const source = from.source === 'inspection' ? '' : SOURCE[from.source];
   const aside = supersededBy ? ASIDE[supersededBy] : '';

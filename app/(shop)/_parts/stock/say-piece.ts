@@ -2,6 +2,7 @@ import type { PieceLine } from '@/app/_server/stock/load-piece';
 import type { PieceMark } from '@/app/_ui/piece/piece-mark';
 import type { RoughShape } from '@/app/_ui/piece/piece-outline';
 import type { UnitSystem } from '@/shared/units/unit-system';
+import { packFigures, sayPackSize } from '@/shared/wood/pack-figures';
 import { sayPieceFace, sayPieceSize } from '@/shared/wood/say-piece-size';
 
 const NM_PER_MM = 1_000_000;
@@ -9,21 +10,26 @@ const NM_PER_MM = 1_000_000;
 type Measured = Pick<
   PieceLine,
   'form' | 'species' | 'lengthNm' | 'widthStartNm' | 'widthMiddleNm' | 'widthEndNm' | 'thicknessNm' | 'facts'
->;
+> &
+  Partial<Pick<PieceLine, 'boards' | 'quarters' | 'surfacing' | 'grain'>>;
 
-/** A piece in words and as a shape: "Walnut slab", "2,600 mm long, 800 to 850 mm wide, 54 mm thick". */
+/**
+ * A piece in words and as a shape: "Walnut slab", "2,600 mm long, 800 to 850 mm wide, 54 mm thick". A pack is said by its
+ * boards, and has no shape of its own.
+ */
 export function sayPiece(
   piece: Measured,
   prefer: UnitSystem,
 ): { title: string; size: string; onWood: string; drawn: string; shape: RoughShape } {
-  const size = sayPieceSize(piece, { prefer });
+  const pack = piece.form === 'pack' ? packFigures(piece) : undefined;
+  const size = pack ? sayPackSize(pack) : `${sayPieceSize(piece, { prefer })}${sayGrain(piece.grain)}`;
   const flags = piece.facts.flags;
   const seen = flags.filter((flag) => !flag.startsWith('live-edge'));
   const title = `${piece.species} ${piece.form}`;
   return {
     title,
     size,
-    onWood: sayPieceFace(piece, { prefer }),
+    onWood: pack ? size : sayPieceFace(piece, { prefer }),
     drawn: `${title}, ${size}${seen.length ? `, ${seen.join(', ')}` : ''}`,
     shape: {
       lengthMm: Number(piece.lengthNm) / NM_PER_MM,
@@ -36,6 +42,15 @@ export function sayPiece(
     },
   };
 }
+
+const GRAIN_WORDS = {
+  length: ', grain along its length',
+  width: ', grain along its width',
+  none: ', no grain',
+  '': '',
+};
+
+const sayGrain = (grain: PieceLine['grain'] | undefined) => GRAIN_WORDS[grain ?? ''];
 
 /**
  * Signs on the drawing for what is wrong with a piece. Where a crack or a band is was not measured: the signs stand at

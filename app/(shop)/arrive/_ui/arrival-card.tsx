@@ -28,6 +28,7 @@ import { type Card, hasDate } from '@/app/(shop)/arrive/card';
 import { judgeCard, knownLotOf, openingOn } from '@/app/(shop)/arrive/judge-card';
 import type { TypedArrival } from '@/app/(shop)/arrive/schema';
 import { Safety } from '@/app/(shop)/pull/_ui/safety';
+import type { DateOrder } from '@/shared/calendar/date-readings';
 import { sayDate } from '@/shared/calendar/say-date';
 import { MOST_AT_ONCE } from '@/shared/labels/most-at-once';
 
@@ -56,7 +57,7 @@ export function ArrivalCard({
 }) {
   const { product } = card;
   const verdict = useMemo(() => judgeCard(card, shop), [card, shop]);
-  const about = { today: shop.today, materialKind: product.kind, prefer: shop.prefer };
+  const about = { today: shop.today, order: shop.order, materialKind: product.kind, prefer: shop.prefer };
   const { run, pending, problem } = useAct(bookArrival, { keepAs: 'arrive' });
   const errors = useFieldErrors(problem, { ...card, ...card.dates, opened: card.openedOn });
   const newPlace = useNewPlace(card.newPlace, 'shelf');
@@ -114,7 +115,7 @@ export function ArrivalCard({
               autoCapitalize="characters"
               spellCheck={false}
             />
-            {known ? <KnownLot lot={known.code} dates={known.facts} /> : null}
+            {known ? <KnownLot lot={known.code} dates={known.facts} order={shop.order} /> : null}
             <LabelDates card={card} shop={shop} onChange={onChange} errors={errors} />
             {product.policy.kind !== 'keeps' && !hasDate(card) && !known ? (
               <p className={styles.note}>It may come in without a date, and then it waits for an inspection.</p>
@@ -176,7 +177,7 @@ export function ArrivalCard({
           </Fold>
           <Fold
             title="When, and on which delivery note"
-            now={card.receivedOn === sayDate(shop.today) ? 'today' : card.receivedOn}
+            now={card.receivedOn === sayDate(shop.today, { order: shop.order }) ? 'today' : card.receivedOn}
           >
             <DateTextField
               label="Arrived on"
@@ -223,11 +224,19 @@ function sayInto(card: Card, place: string | undefined): string {
   return place ? `${many}, ${place}${apart}` : `${many}${apart || ', no place yet'}`;
 }
 
-function KnownLot({ lot, dates }: { lot: string; dates: NonNullable<ReturnType<typeof knownLotOf>>['facts'] }) {
+function KnownLot({
+  lot,
+  dates,
+  order,
+}: {
+  lot: string;
+  dates: NonNullable<ReturnType<typeof knownLotOf>>['facts'];
+  order: DateOrder;
+}) {
   const said = [
-    dates.useBy && `use by ${sayDate(dates.useBy.date, dates.useBy)}`,
-    dates.bestBefore && `best before ${sayDate(dates.bestBefore.date, dates.bestBefore)}`,
-    dates.madeOn && `made on ${sayDate(dates.madeOn.date, dates.madeOn)}`,
+    dates.useBy && `use by ${sayDate(dates.useBy.date, { ...dates.useBy, order })}`,
+    dates.bestBefore && `best before ${sayDate(dates.bestBefore.date, { ...dates.bestBefore, order })}`,
+    dates.madeOn && `made on ${sayDate(dates.madeOn.date, { ...dates.madeOn, order })}`,
   ].filter(Boolean);
   return (
     <p className={styles.plain}>

@@ -31,13 +31,13 @@ export function ArrivalReasons({
   about: DoorContext;
   openedOn?: CalendarDate;
 }) {
-  const { today } = about;
+  const { today, order } = about;
   const others = arrivalReasons(verdict, about).slice(1);
   const limits = verdict.limits
     .filter((limit) => limit.effective)
     .map((limit) => ({
       lastGoodDay: limit.lastGoodDay,
-      label: sayLimit(limit, { today }),
+      label: sayLimit(limit, { today, order }),
       governing: limit === verdict.governing,
     }));
   return (
@@ -47,6 +47,7 @@ export function ArrivalReasons({
         <ShelfRibbon
           {...windowOf(verdict.governing.lastGoodDay, today)}
           today={today}
+          order={order}
           limits={limits}
           openedOn={openedOn}
         />

@@ -1,12 +1,13 @@
 'use client';
 
-import dynamic from 'next/dynamic';
 import Link from 'next/link';
 import { useCallback, useEffect, useRef, useState } from 'react';
 import type { LabelSays } from '@/app/_server/codes/look-up-scan';
 import type { Scanned } from '@/app/_server/codes/what-was-scanned';
 import type { ArrivalProduct } from '@/app/_server/products/arrival-product';
 import { Key, KeyBar, LinkKey } from '@/app/_ui/keys';
+import { later } from '@/app/_ui/later/later';
+import { LaterPart } from '@/app/_ui/later/later-part';
 import { useNotice } from '@/app/_ui/notice/notice-provider';
 import { Page } from '@/app/_ui/page';
 import { recall, remember } from '@/app/_ui/scanner/device-memory';
@@ -33,17 +34,10 @@ import { scanOnCard } from '@/app/(shop)/arrive/scan-on-card';
 import { sayScanned } from '@/app/(shop)/scan/say-scanned';
 
 // The scanner is there first; what follows a scan comes with the first touch, before anybody has found the label.
-const fetchCard = () => import('@/app/(shop)/arrive/_ui/arrival-card').then((part) => part.ArrivalCard);
-const fetchTeach = () => import('@/app/(shop)/arrive/_ui/teach').then((part) => part.Teach);
+const arrivalCard = later(async () => (await import('@/app/(shop)/arrive/_ui/arrival-card')).ArrivalCard);
+const teach = later(async () => (await import('@/app/(shop)/arrive/_ui/teach')).Teach);
 // A failure only means that it is fetched when it is wanted.
-const fetchAhead = () => void Promise.all([fetchCard(), fetchTeach()]).catch(() => undefined);
-const loading = () => (
-  <p role="status" className={styles.waiting}>
-    Getting ready…
-  </p>
-);
-const ArrivalCard = dynamic(fetchCard, { loading });
-const Teach = dynamic(fetchTeach, { loading });
+const fetchAhead = () => void Promise.all([arrivalCard.fetch(), teach.fetch()]).catch(() => undefined);
 
 const PLACE = 'arrive-place';
 const NOTHING: LabelSays = { dates: {}, measures: [] };
@@ -118,7 +112,7 @@ export function ArriveFlow({ shop, places: given, start }: ArriveFlowProps) {
       const open = latest.current ?? before;
       if (open) {
         if (before) goOn(before);
-        const outcome = scanOnCard(open, scanned);
+        const outcome = scanOnCard(open, scanned, shop.order);
         // The container of a card that was left is scanned again to go on with it, not to count it twice.
         if (before && outcome.kind === 'changed' && outcome.card.count !== before.count) {
           setAside(undefined);
@@ -156,10 +150,10 @@ export function ArriveFlow({ shop, places: given, start }: ArriveFlowProps) {
       giveFeedback('error');
       setView({ at: 'known', scanned, scan });
     },
-    [addPlace, begin, goOn, latest, leftOpen, say, setCard],
+    [addPlace, begin, goOn, latest, leftOpen, say, setCard, shop.order],
   );
 
-  const { ask, again, drop, asking, unasked } = useAsk(take);
+  const { ask, again, drop, asking, unasked, trouble } = useAsk(take);
   useScanHandler(ask);
 
   useTopOf(view.at === 'card' ? `card ${isScanning} ${aside?.scan.text ?? ''}` : view.at);
@@ -205,7 +199,7 @@ export function ArriveFlow({ shop, places: given, start }: ArriveFlowProps) {
       <p role="status" className={styles.said}>
         {asking ? 'Asking the book…' : said}
       </p>
-      {unasked.length > 0 ? <NotAsked scans={unasked} onAgain={again} onDrop={drop} /> : null}
+      {unasked.length > 0 ? <NotAsked scans={unasked} trouble={trouble} onAgain={again} onDrop={drop} /> : null}
       {failed === undefined ? null : (
         <NotAsked
           scans={[{ text: 'the product', source: 'typed' }]}
@@ -243,29 +237,33 @@ export function ArriveFlow({ shop, places: given, start }: ArriveFlowProps) {
           />
         ) : null}
         {isScanning ? <Scanner onScan={ask} prompt="Scan its lot, one more of it, or where it goes." compact /> : null}
-        <ArrivalCard
-          card={card}
-          shop={shop}
-          places={places}
-          onChange={(next) => {
-            if (next.placeLabel !== card.placeLabel) remember(PLACE, next.placeLabel || undefined);
-            setCard(next);
+        <LaterPart
+          of={arrivalCard}
+          kept="What was scanned is kept here. Nothing is in the book yet."
+          given={{
+            card,
+            shop,
+            places,
+            onChange: (next) => {
+              if (next.placeLabel !== card.placeLabel) remember(PLACE, next.placeLabel || undefined);
+              setCard(next);
+            },
+            onPlaceAdded: (place) => {
+              addPlace(place);
+              remember(PLACE, place.label);
+              setCard({ ...(latest.current ?? card), placeLabel: place.label, newPlace: '' });
+            },
+            onBooked: (booked) => {
+              remember(PLACE, latest.current?.placeLabel || undefined);
+              setCard(undefined);
+              setAside(undefined);
+              setSaid('');
+              setView({ at: 'done', booked });
+            },
+            isScanning,
+            onScanMore: () => setScanning(!isScanning),
+            onLeave: toScan,
           }}
-          onPlaceAdded={(place) => {
-            addPlace(place);
-            remember(PLACE, place.label);
-            setCard({ ...(latest.current ?? card), placeLabel: place.label, newPlace: '' });
-          }}
-          onBooked={(booked) => {
-            remember(PLACE, latest.current?.placeLabel || undefined);
-            setCard(undefined);
-            setAside(undefined);
-            setSaid('');
-            setView({ at: 'done', booked });
-          }}
-          isScanning={isScanning}
-          onScanMore={() => setScanning(!isScanning)}
-          onLeave={toScan}
         />
       </Page>
     );
@@ -289,22 +287,26 @@ export function ArriveFlow({ shop, places: given, start }: ArriveFlowProps) {
             onClose={() => setAside(undefined)}
           />
         ) : null}
-        <Teach
+        <LaterPart
           key={view.code}
-          code={view.code}
-          says={view.says}
-          shop={shop}
-          places={places}
-          onProduct={async (productId) => {
-            fill(false);
-            await (view.scan ? ask(view.scan) : fetchProduct(productId));
+          of={teach}
+          kept="What was scanned is kept here. Nothing is in the book yet."
+          given={{
+            code: view.code,
+            says: view.says,
+            shop,
+            places,
+            onProduct: async (productId) => {
+              fill(false);
+              await (view.scan ? ask(view.scan) : fetchProduct(productId));
+            },
+            onFilling: fill,
+            onMeaning: (sentence) => {
+              toScan();
+              setSaid(sentence);
+            },
+            onLeave: toScan,
           }}
-          onFilling={fill}
-          onMeaning={(sentence) => {
-            toScan();
-            setSaid(sentence);
-          }}
-          onLeave={toScan}
         />
       </Page>
     );

@@ -3,14 +3,18 @@ import { PlainError } from '@/app/_ui/plain-error';
 import type { Scan } from '@/app/_ui/scanner/scan';
 import { showCode } from '@/app/_ui/scanner/show-code';
 import styles from '@/app/(shop)/arrive/_ui/arrive.module.css';
+import type { Problem } from '@/shared/result/answer';
 
 /** The book could not be asked: the scans are kept, and one press asks again. */
 export function NotAsked({
   scans,
+  trouble,
   onAgain,
   onDrop,
 }: {
   scans: readonly Scan[];
+  /** What the book says is wrong, where it could be reached. */
+  trouble?: Problem;
   onAgain: () => void;
   onDrop: () => void;
 }) {
@@ -25,7 +29,7 @@ export function NotAsked({
         <>
           <span className={styles.code}>{scans.map((scan) => showCode(scan.text)).join(', ')}</span>
           <br />
-          Come back into Wi-Fi and try again.
+          {trouble ? `${trouble.what} ${trouble.todo}` : 'Come back into Wi-Fi and try again.'}
         </>
       }
     >

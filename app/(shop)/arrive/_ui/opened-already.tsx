@@ -38,7 +38,7 @@ export function OpenedAlready({
   return (
     <Fold
       title="Opened or part-used already"
-      now={card.isOpened ? sayOpening(opening, card.openedOn) : many ? 'no, all sealed' : 'no, sealed'}
+      now={card.isOpened ? sayOpening(opening, card.openedOn, shop) : many ? 'no, all sealed' : 'no, sealed'}
     >
       <ChoiceChips
         label={many ? 'Are they still sealed?' : 'Is it still sealed?'}
@@ -67,7 +67,8 @@ export function OpenedAlready({
           />
           {isRounded ? (
             <p role="status" className={styles.note}>
-              Goes into the book as {sayDate(opening.on)}, the earliest it can have been, and as a guess.
+              Goes into the book as {sayDate(opening.on, { order: shop.order })}, the earliest it can have been, and as
+              a guess.
             </p>
           ) : card.openedOn ? (
             <ChoiceChips
@@ -124,7 +125,7 @@ function isPartOfDate(text: string, shop: ShopFacts): boolean {
   return read.ok && read.value.precision !== 'day';
 }
 
-function sayOpening(opening: Opened | undefined, typed: string): string {
-  if (opening) return `yes, ${sayDate(opening.on)}${opening.sureness === 'guessed' ? ', a guess' : ''}`;
+function sayOpening(opening: Opened | undefined, typed: string, { order }: ShopFacts): string {
+  if (opening) return `yes, ${sayDate(opening.on, { order })}${opening.sureness === 'guessed' ? ', a guess' : ''}`;
   return typed.trim() === '' ? 'yes: the day is still to be given' : `yes, ${typed.trim()}`;
 }

@@ -114,11 +114,7 @@ export function Teach({ code, says, shop, places, onProduct, onMeaning, onFillin
         ) : null}
         {step.at === 'known-product' ? (
           failed ? (
-            <PlainError
-              happened="Could not ask the book for its products."
-              kept="The scan is kept."
-              toDo="Come back into Wi-Fi and try again."
-            >
+            <PlainError happened="Could not ask the book for its products." kept="The scan is kept." toDo={failed}>
               <Key onClick={fetchAgain}>Try again</Key>
             </PlainError>
           ) : answer ? (

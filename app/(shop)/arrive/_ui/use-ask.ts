@@ -2,8 +2,10 @@
 
 import { useCallback, useEffect, useRef, useState } from 'react';
 import type { Scanned } from '@/app/_server/codes/what-was-scanned';
+import type { Reading } from '@/app/_server/reading';
 import type { Scan } from '@/app/_ui/scanner/scan';
 import { askBook } from '@/app/(shop)/arrive/actions';
+import type { Problem } from '@/shared/result/answer';
 
 /** A read that has not come by then counts as not coming: weak Wi-Fi can hang for minutes. */
 const LONGEST_WAIT_MS = 12_000;
@@ -15,6 +17,7 @@ const LONGEST_WAIT_MS = 12_000;
 export function useAsk(onAnswer: (scanned: Scanned, scan: Scan) => void | Promise<void>) {
   const [asking, setAsking] = useState<Scan>();
   const [unasked, setUnasked] = useState<readonly Scan[]>([]);
+  const [trouble, setTrouble] = useState<Problem>();
   const queue = useRef<Scan[]>([]);
   const busy = useRef(false);
   const latest = useRef(onAnswer);
@@ -27,15 +30,17 @@ export function useAsk(onAnswer: (scanned: Scanned, scan: Scan) => void | Promis
     busy.current = true;
     for (let scan = queue.current[0]; scan; scan = queue.current[0]) {
       setAsking(scan);
-      let scanned: Scanned;
-      try {
-        scanned = await inTime(askBook({ text: scan.text, symbology: scan.symbology }));
-      } catch {
+      // Where nothing came back there are no words of the book's to say.
+      const asked: Reading<Scanned> | undefined = await inTime(
+        askBook({ text: scan.text, symbology: scan.symbology }),
+      ).catch(() => undefined);
+      if (!asked?.ok) {
+        setTrouble(asked?.problem);
         setUnasked([...queue.current]);
         break;
       }
       queue.current.shift();
-      await latest.current(scanned, scan);
+      await latest.current(asked.answer, scan);
     }
     setAsking(undefined);
     busy.current = false;
@@ -57,7 +62,7 @@ export function useAsk(onAnswer: (scanned: Scanned, scan: Scan) => void | Promis
     queue.current = [];
     setUnasked([]);
   }, []);
-  return { ask, again, drop, asking, unasked };
+  return { ask, again, drop, asking, unasked, trouble };
 }
 
 function inTime<T>(answer: Promise<T>): Promise<T> {

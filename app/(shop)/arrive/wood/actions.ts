@@ -3,8 +3,8 @@
 import { act } from '@/app/_server/act';
 import { typingContext } from '@/app/_server/book/typing-context';
 import { receiveWood } from '@/app/_server/stock/receive-wood';
-import { woodSchema } from '@/app/(shop)/arrive/wood/schema';
+import { woodArrivalSchema } from '@/app/(shop)/arrive/wood/boards-schema';
 
 export async function bookWood(key: string, input: unknown) {
-  return act(async () => woodSchema(await typingContext()), key, input, receiveWood);
+  return act(async () => woodArrivalSchema(await typingContext()), key, input, receiveWood);
 }

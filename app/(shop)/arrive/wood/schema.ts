@@ -1,13 +1,14 @@
 import { z } from 'zod';
-import type { ReceiveWood } from '@/app/_server/stock/receive-wood';
+import type { ReceiveOneSize } from '@/app/_server/stock/receive-wood';
 import { readFields, type Typing } from '@/app/(shop)/arrive/read-fields';
-import { MOST_FLITCH_NUMBER, PIECE_FLAGS, PIECE_FORMS } from '@/shared/wood/piece';
-import { readMoisture, sayMoistureError } from '@/shared/wood/read-moisture';
+import { readCommon } from '@/app/(shop)/arrive/wood/read-common';
+import { MOST_AT_ONCE } from '@/shared/labels/most-at-once';
+import { GRAINS, MOST_FLITCH_NUMBER, PIECE_FLAGS, PIECE_FORMS, SURFACINGS } from '@/shared/wood/piece';
 
 const words = (most: number) => z.string().max(most, `At most ${most} characters.`);
 
 /** Wood as it is typed. */
-const typedWood = z.object({
+export const typedWood = z.object({
   form: z.enum(PIECE_FORMS),
   species: words(80),
   count: words(10),
@@ -25,6 +26,23 @@ const typedWood = z.object({
   receivedOn: words(60),
   placeLabel: words(20),
   note: words(2000),
+  origin: words(120),
+  quarters: words(2),
+  surfacing: z.enum(['', ...SURFACINGS]),
+  grain: z.enum(['', ...GRAINS]),
+  faceA: words(120),
+  faceB: words(120),
+  tally: z.object({
+    as: z.enum(['pack', 'singly']),
+    lines: z
+      .array(z.object({ width: words(30), length: words(30) }))
+      .max(MOST_AT_ONCE, `At most ${MOST_AT_ONCE} boards at once.`)
+      .readonly(),
+    width: words(30),
+    length: words(30),
+    sellerName: words(120),
+    sellerBoardFeet: words(20),
+  }),
   moisture: words(20),
   meter: words(80),
   spot: words(120),
@@ -33,11 +51,10 @@ const typedWood = z.object({
 
 export type TypedWood = z.input<typeof typedWood>;
 
-/** Reads the wood form where it is written. */
-export function woodSchema(typing: Typing): z.ZodType<ReceiveWood> {
+/** Reads wood of one size where it is written. */
+export function woodSchema(typing: Typing): z.ZodType<ReceiveOneSize> {
   return typedWood.transform((typed, context) => {
     const read = readFields(typing, context);
-    if (typed.species.trim() === '') read.say('species', 'Say what wood it is.');
     const needed = (field: string, text: string, mode: 'length' | 'thickness' = 'length') => {
       if (text.trim() === '')
         return read.say(
@@ -55,12 +72,9 @@ export function woodSchema(typing: Typing): z.ZodType<ReceiveWood> {
     const widthMiddleNm = width('widthMiddle');
     const widthEndNm = width('widthEnd');
     const count = read.count('count', typed.count);
-    const receivedOn = typed.receivedOn.trim() === '' ? typing.today : read.day('receivedOn', typed.receivedOn);
     const flitchNumber =
       typed.flitchNumber.trim() === '' ? undefined : read.count('flitchNumber', typed.flitchNumber, MOST_FLITCH_NUMBER);
-    const costMinor = read.money('cost', typed.cost);
-    const moisture = typed.moisture.trim() === '' ? undefined : readMoisture(typed.moisture);
-    if (moisture && !moisture.ok) read.say('moisture', sayMoistureError(moisture.error));
+    const common = readCommon(typed, typing, read);
     if (
       lengthNm === undefined ||
       thicknessNm === undefined ||
@@ -68,30 +82,23 @@ export function woodSchema(typing: Typing): z.ZodType<ReceiveWood> {
       widthMiddleNm === undefined ||
       widthEndNm === undefined ||
       count === undefined ||
-      receivedOn === undefined
+      common === undefined
     ) {
       return z.NEVER;
     }
     return {
+      ...common,
       form: typed.form,
-      species: typed.species.trim(),
       count,
       lengthNm,
       widthStartNm,
       widthMiddleNm,
       widthEndNm,
       thicknessNm,
-      flags: typed.flags,
-      flitch: typed.flitch,
       flitchNumber,
-      costMinor,
-      receivedOn,
-      placeLabel: typed.placeLabel || undefined,
-      note: typed.note,
-      reading: moisture?.ok
-        ? { mcTenths: moisture.value, meter: typed.meter.trim(), spot: typed.spot.trim() }
-        : undefined,
-      photo: typed.photo && typed.photo.size > 0 ? typed.photo : undefined,
+      grain: typed.grain || undefined,
+      faceA: typed.faceA,
+      faceB: typed.faceB,
     };
   });
 }

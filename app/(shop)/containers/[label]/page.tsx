@@ -57,21 +57,21 @@ export default async function ContainerPage({ params }: Props) {
   const { container, policy } = line.candidate;
   const usedUp = line.left === 0;
   const verdict = judge({ ...line.candidate, purpose: 'client', dayOfUse: today, today });
-  const ribbon = ribbonOf(verdict, today, container.opened?.on);
+  const ribbon = ribbonOf(verdict, { today, order }, container.opened?.on);
   const places = placeChoices(placeTree(await listPlaces(book)));
   const left = printQuantity(line.left, line.unit, { prefer, rounding: 'down' });
   const shown = printOwnLabel(line.label);
 
   return (
     <Page title={line.product} context={<Code>{shown}</Code>} back={{ href: '/on-hand', words: 'On hand' }}>
-      <VerdictToday verdict={verdict} usedUp={usedUp} line={line} today={today} prefer={prefer} />
+      <VerdictToday verdict={verdict} usedUp={usedUp} line={line} today={today} order={order} prefer={prefer} />
       <div className={styles.columns}>
         <div>
           <Section title="This container">
             <Facts facts={containerFacts(page, head)} />
           </Section>
           <Section title="How long it is good">
-            <ShelfRibbon {...ribbon} today={today} openedOn={container.opened?.on} />
+            <ShelfRibbon {...ribbon} today={today} order={order} openedOn={container.opened?.on} />
           </Section>
           <Section title="Mind">
             <Hazards codes={page.hazards} safetySheet={page.safetySheet} />
@@ -84,6 +84,8 @@ export default async function ContainerPage({ params }: Props) {
               label={line.label}
               unit={line.unit}
               prefer={prefer}
+              today={today}
+              order={order}
               left={left}
               tare={line.tareMg === null ? '' : sizeText(line.tareMg, 'mg', prefer)}
               densityGramsPerLitre={page.densityGramsPerLitre}
@@ -114,6 +116,8 @@ export default async function ContainerPage({ params }: Props) {
               <DiscardAct
                 label={line.label}
                 what={`the ${left} that is left`}
+                today={today}
+                order={order}
                 care="Rags with oil heat themselves: lay them flat or under water. Dispose of resin and finish as the safety data sheet says."
               />
             )}
@@ -123,7 +127,7 @@ export default async function ContainerPage({ params }: Props) {
         </div>
       </div>
       <Section title="Inspections and test pours">
-        <InspectionList lines={page.inspections} today={today} />
+        <InspectionList lines={page.inspections} today={today} order={order} />
       </Section>
       {page.sisters.length > 0 ? (
         <Section
@@ -133,7 +137,7 @@ export default async function ContainerPage({ params }: Props) {
           }
         >
           <ContainerRows
-            rows={page.sisters.slice(0, SISTERS).map((each) => containerRow(each, { today, prefer }))}
+            rows={page.sisters.slice(0, SISTERS).map((each) => containerRow(each, { today, order, prefer }))}
             today={today}
             label="Others of its lot"
           />

@@ -23,10 +23,10 @@ export function OpenAct({
   today: CalendarDate;
   order: DateOrder;
 }) {
-  const [on, setOn] = useState(opened ? '' : sayDate(today));
+  const [on, setOn] = useState(opened ? '' : sayDate(today, { order }));
   const [sureness, setSureness] = useState('known');
   const now = opened
-    ? `${sayDate(opened.on, { today })}${opened.sureness === 'guessed' ? ', a guess' : ''}`
+    ? `${sayDate(opened.on, { order, today })}${opened.sureness === 'guessed' ? ', a guess' : ''}`
     : 'still sealed';
   return (
     <Fold group="act" title={opened ? 'Correct the opened day' : 'Open it'} now={now}>

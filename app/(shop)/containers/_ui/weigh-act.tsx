@@ -7,8 +7,11 @@ import { QuantityField } from '@/app/_ui/field/quantity-field';
 import { TextField } from '@/app/_ui/field/text-field';
 import { Fold } from '@/app/_ui/fold';
 import { ActForm } from '@/app/(shop)/_parts/acts/act-form';
+import { DayItWas } from '@/app/(shop)/_parts/acts/day-it-was';
 import { weighAction } from '@/app/(shop)/containers/actions';
 import { leftByWeight, sayWeighedError, sayWeighedLeft } from '@/app/(shop)/containers/left-by-weight';
+import type { CalendarDate } from '@/shared/calendar/calendar-date';
+import type { DateOrder } from '@/shared/calendar/date-readings';
 import { parseQuantity } from '@/shared/units/parse-quantity';
 import { printQuantity } from '@/shared/units/print-quantity';
 import { sayQuantityError } from '@/shared/units/say-quantity-error';
@@ -19,6 +22,8 @@ export interface WeighActProps {
   label: string;
   unit: StockUnit;
   prefer: UnitSystem;
+  today: CalendarDate;
+  order: DateOrder;
   left: string;
   /** The empty container, as it would be typed. */
   tare: string;
@@ -26,10 +31,20 @@ export interface WeighActProps {
 }
 
 /** Writes what is really left: directly, or by weight with the container less the empty container. */
-export function WeighAct({ label, unit, prefer, left, tare: knownTare, densityGramsPerLitre }: WeighActProps) {
+export function WeighAct({
+  label,
+  unit,
+  prefer,
+  today,
+  order,
+  left,
+  tare: knownTare,
+  densityGramsPerLitre,
+}: WeighActProps) {
   const byWeight = unit === 'mg' || (unit === 'uL' && densityGramsPerLitre !== null);
   const fresh = { way: byWeight ? 'gross' : 'left', left: '', gross: '', tare: knownTare, why: '' };
   const [typed, setTyped] = useState(fresh);
+  const [happenedOn, setHappenedOn] = useState<string>();
   const set = (field: keyof typeof fresh) => (value: string) => setTyped((before) => ({ ...before, [field]: value }));
 
   const readAs =
@@ -57,10 +72,13 @@ export function WeighAct({ label, unit, prefer, left, tare: knownTare, densityGr
     >
       <ActForm
         action={weighAction}
-        input={{ label, ...typed }}
+        input={{ label, ...typed, happenedOn }}
         words="Write what is left"
         done="What is left is in the book."
-        onDone={() => setTyped(fresh)}
+        onDone={() => {
+          setTyped(fresh);
+          setHappenedOn(undefined);
+        }}
       >
         {(errors) => (
           <>
@@ -111,6 +129,14 @@ export function WeighAct({ label, unit, prefer, left, tare: knownTare, densityGr
               onChange={set('why')}
               maxLength={300}
               error={errors.why}
+            />
+            <DayItWas
+              label={unit === 'mg' ? 'Weighed on' : 'Looked at on'}
+              today={today}
+              order={order}
+              value={happenedOn}
+              onChange={setHappenedOn}
+              error={errors.happenedOn}
             />
           </>
         )}

@@ -23,7 +23,7 @@ export async function generateMetadata({ params }: { params: Params }): Promise<
 /** One job: what it is, the wood it has, what was pulled for it. */
 export default async function JobPage({ params }: { params: Params }) {
   const { job, pieces, head } = await jobOfPage(params);
-  const { today, units } = head;
+  const { today, units, dateOrder: order } = head;
   const promised = pieces.filter((piece) => piece.facts.inStock);
   const taken = pieces.filter((piece) => !piece.facts.inStock);
   const open = job.state === 'open';
@@ -42,7 +42,7 @@ export default async function JobPage({ params }: { params: Params }) {
         facts={[
           {
             term: 'Day of use',
-            value: `${sayDate(job.dayOfUse, { today })}${open ? `, ${sayAway(job.dayOfUse, today)}` : ''}`,
+            value: `${sayDate(job.dayOfUse, { order, today })}${open ? `, ${sayAway(job.dayOfUse, today)}` : ''}`,
           },
           {
             term: 'Whose',

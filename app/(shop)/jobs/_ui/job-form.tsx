@@ -45,7 +45,7 @@ export function JobForm({ job, today, dateOrder, then }: JobFormProps) {
   const [name, setName] = useState(job?.name ?? '');
   const [purpose, setPurpose] = useState<Purpose>(job?.purpose ?? 'client');
   const [client, setClient] = useState(job?.client ?? '');
-  const [dayText, setDayText] = useState(job ? sayDate(job.dayOfUse) : '');
+  const [dayText, setDayText] = useState(job ? sayDate(job.dayOfUse, { order: dateOrder }) : '');
   const [note, setNote] = useState(job?.note ?? '');
   const [faults, setFaults] = useState<Record<string, string>>({});
 

@@ -22,6 +22,7 @@ import { InspectionList } from '@/app/(shop)/_parts/stock/inspection-list';
 import { Photos } from '@/app/(shop)/_parts/stock/photos';
 import styles from '@/app/(shop)/_parts/stock/stock.module.css';
 import { DatesAct } from '@/app/(shop)/lots/_ui/dates-act';
+import type { DateOrder } from '@/shared/calendar/date-readings';
 import { sayDate } from '@/shared/calendar/say-date';
 import type { LabelDate } from '@/shared/shelf-life/types/label-date';
 import { HOLD_STATES, type HoldState } from '@/shared/shelf-life/types/lot-facts';
@@ -56,7 +57,7 @@ export default async function LotPage({ params }: Props) {
   const photos = await photosOf(book, lot.lotId);
   const dates = [lot.dates.madeOn, lot.dates.bestBefore, lot.dates.useBy];
   const here = lot.containers.filter((line) => line.left > 0);
-  const typed = (date: LabelDate | undefined) => (date ? sayDate(date.date, { precision: date.precision }) : '');
+  const typed = (date: LabelDate | undefined) => (date ? sayDate(date.date, { order, precision: date.precision }) : '');
 
   return (
     <Page
@@ -77,9 +78,9 @@ export default async function LotPage({ params }: Props) {
           <Section title="What its label says">
             <Facts
               facts={[
-                { term: 'Made on', value: sayLabelDate(lot.dates.madeOn) },
-                { term: 'Best before', value: sayLabelDate(lot.dates.bestBefore) },
-                { term: 'Use by', value: sayLabelDate(lot.dates.useBy) },
+                { term: 'Made on', value: sayLabelDate(lot.dates.madeOn, order) },
+                { term: 'Best before', value: sayLabelDate(lot.dates.bestBefore, order) },
+                { term: 'Use by', value: sayLabelDate(lot.dates.useBy, order) },
                 { term: 'Maker', value: lot.product.maker || 'Not in the book' },
                 { term: 'The whole lot', value: HOLDS[lot.hold] },
               ]}
@@ -132,22 +133,22 @@ export default async function LotPage({ params }: Props) {
           <p className={styles.soft}>No container of it was ever booked in.</p>
         ) : (
           <ContainerRows
-            rows={lot.containers.map((line) => containerRow(line, { today, prefer }))}
+            rows={lot.containers.map((line) => containerRow(line, { today, order, prefer }))}
             today={today}
             label="Containers of the lot"
           />
         )}
       </Section>
       <Section title="Inspections and test pours">
-        <InspectionList lines={lot.inspections} today={today} />
+        <InspectionList lines={lot.inspections} today={today} order={order} />
       </Section>
       <HistorySection of={{ lotId: lot.lotId }} />
     </Page>
   );
 }
 
-function sayLabelDate(date: LabelDate | undefined): string {
+function sayLabelDate(date: LabelDate | undefined, order: DateOrder): string {
   if (!date) return 'Not printed, or not known';
   const only = date.precision === 'day' ? '' : `, the ${date.precision} only`;
-  return `${sayDate(date.date, { precision: date.precision })}${only}${date.confirmed ? '' : ', not confirmed yet'}`;
+  return `${sayDate(date.date, { order, precision: date.precision })}${only}${date.confirmed ? '' : ', not confirmed yet'}`;
 }

@@ -73,9 +73,9 @@ export function OnHand({ ask: asked, shelf: first, today }: { ask: Ask; shelf: S
       </p>
       {lost ? (
         <PlainError
-          happened="The book could not be reached."
+          happened={lost.happened}
           kept="What you typed is still here; the list below is from before."
-          toDo="Come back into Wi-Fi and try again."
+          toDo={lost.toDo}
         >
           <Key variant="ghost" onClick={again}>
             Try again

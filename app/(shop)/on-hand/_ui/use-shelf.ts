@@ -4,16 +4,23 @@ import { useCallback, useEffect, useRef, useState } from 'react';
 import { findOnHand } from '@/app/(shop)/on-hand/actions';
 import { type Ask, hrefOfAsk, readAsk } from '@/app/(shop)/on-hand/ask';
 import type { Shelf } from '@/app/(shop)/on-hand/shelf';
+import type { Problem } from '@/shared/result/answer';
 
 /** Long enough not to ask for every letter of a quick typist, short enough not to be noticed. */
 const PAUSE_MS = 180;
+
+type Lost = { happened: string; toDo: string };
+
+const UNREACHED: Lost = { happened: 'The book could not be reached.', toDo: 'Come back into Wi-Fi and try again.' };
+const lostOf = ({ what, todo }: Problem): Lost => ({ happened: what, toDo: todo });
 
 /** The shelf as it is searched: what is typed shows at once, the answer when it comes, and an overtaken answer is dropped. */
 export function useShelf(first: { ask: Ask; shelf: Shelf }) {
   const [ask, setAsk] = useState(first.ask);
   const [shown, setShown] = useState(first);
   const [busy, setBusy] = useState<'finding' | 'more' | null>(null);
-  const [lost, setLost] = useState(false);
+  /** What is the matter and what to do, where the book could not be asked. */
+  const [lost, setLost] = useState<Lost>();
   const turn = useRef(0);
   const timer = useRef<ReturnType<typeof setTimeout>>(undefined);
 
@@ -22,12 +29,12 @@ export function useShelf(first: { ask: Ask; shelf: Shelf }) {
     const mine = turn.current;
     setBusy('finding');
     try {
-      const shelf = await findOnHand(next);
+      const found = await findOnHand(next);
       if (mine !== turn.current) return;
-      setShown({ ask: next, shelf });
-      setLost(false);
+      if (found.ok) setShown({ ask: next, shelf: found.answer });
+      setLost(found.ok ? undefined : lostOf(found.problem));
     } catch {
-      if (mine === turn.current) setLost(true);
+      if (mine === turn.current) setLost(UNREACHED);
     }
     if (mine === turn.current) setBusy(null);
   }, []);
@@ -57,8 +64,11 @@ export function useShelf(first: { ask: Ask; shelf: Shelf }) {
     const mine = turn.current;
     setBusy('more');
     try {
-      const next = await findOnHand({ ...shown.ask, after });
+      const found = await findOnHand({ ...shown.ask, after });
       if (mine !== turn.current) return;
+      setLost(found.ok ? undefined : lostOf(found.problem));
+      if (!found.ok) return setBusy(null);
+      const next = found.answer;
       setShown(({ ask: asked, shelf }) => ({
         ask: asked,
         shelf: {
@@ -68,9 +78,8 @@ export function useShelf(first: { ask: Ask; shelf: Shelf }) {
           next: next.next,
         },
       }));
-      setLost(false);
     } catch {
-      if (mine === turn.current) setLost(true);
+      if (mine === turn.current) setLost(UNREACHED);
     }
     if (mine === turn.current) setBusy(null);
   }, [shown]);

@@ -3,6 +3,7 @@ import { type FitView, fitView } from '@/app/(shop)/on-hand/fits/fit-view';
 import { onTheRule } from '@/app/(shop)/on-hand/fits/on-the-rule';
 import { sayCondition, sayHold, sayOnWood, sayRank, sayWouldGive } from '@/app/(shop)/on-hand/fits/say-fit';
 import type { CalendarDate } from '@/shared/calendar/calendar-date';
+import type { DateOrder } from '@/shared/calendar/date-readings';
 import { sayDate } from '@/shared/calendar/say-date';
 import type { CurrencyCode } from '@/shared/units/currency';
 import type { MinorUnits } from '@/shared/units/minor-units';
@@ -37,11 +38,16 @@ export type FitRow = {
 export type RowContext = {
   readonly prefer: UnitSystem;
   readonly today: CalendarDate;
+  readonly order: DateOrder;
   /** Whether a moisture was asked for. */
   readonly moisture: boolean;
 };
 
-export function fitRow(piece: JudgedPiece, sizes: WhatFits['sizes'], { prefer, today, moisture }: RowContext): FitRow {
+export function fitRow(
+  piece: JudgedPiece,
+  sizes: WhatFits['sizes'],
+  { prefer, today, order, moisture }: RowContext,
+): FitRow {
   const { line, judged, newest, conditions } = piece;
   const say = (length: Nanometres) => printLength(length, { prefer, style: 'inches' });
   const title = `${line.species} ${line.form}${line.flitchNumber === null ? '' : ` ${line.flitchNumber}`}`;
@@ -59,7 +65,7 @@ export function fitRow(piece: JudgedPiece, sizes: WhatFits['sizes'], { prefer, t
     facts: [
       size,
       `${say(line.thicknessNm)} rough → ${onTheRule(piece.thicknessLeft, 'down', prefer)} flattened`,
-      newest ? `${newest.mcTenths / 10} % on ${sayDate(newest.takenOn, { today })}` : 'Moisture not read',
+      newest ? `${newest.mcTenths / 10} % on ${sayDate(newest.takenOn, { order, today })}` : 'Moisture not read',
       ...(live.length ? [live.length === 2 ? 'Live edges on both sides' : `Live edge on the ${live[0]}`] : []),
       ...(judged.fit.answer === 'nearly' ? [sayWouldGive(judged.fit.missing, { prefer })] : []),
     ],

@@ -16,7 +16,7 @@ export const metadata: Metadata = { title: TITLE };
 
 export default async function FitsPage({ searchParams }: { searchParams: Promise<GivenParams> }) {
   const { book, head } = await bookForPage();
-  const { units: prefer, today } = head;
+  const { units: prefer, today, dateOrder: order } = head;
   const params = await searchParams;
   const { typed, asked, read } = readQuestion(params, prefer);
   const back = { href: '/on-hand?show=wood', words: 'On hand' };
@@ -54,7 +54,7 @@ export default async function FitsPage({ searchParams }: { searchParams: Promise
       <FitAnswers
         fits={fits.value}
         ask={read.value}
-        context={{ prefer, today, moisture: read.value.mostTenths !== undefined }}
+        context={{ prefer, today, order, moisture: read.value.mostTenths !== undefined }}
       />
     </Page>
   );

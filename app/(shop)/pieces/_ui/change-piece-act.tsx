@@ -7,6 +7,7 @@ import { TextField } from '@/app/_ui/field/text-field';
 import { Fold } from '@/app/_ui/fold';
 import { ActForm } from '@/app/(shop)/_parts/acts/act-form';
 import { WhyField } from '@/app/(shop)/_parts/acts/why-field';
+import { SoldFields } from '@/app/(shop)/arrive/wood/_ui/sold-fields';
 import { useSpecies } from '@/app/(shop)/arrive/wood/_ui/use-species';
 import { LengthField } from '@/app/(shop)/pieces/_ui/length-field';
 import { changePieceAction } from '@/app/(shop)/pieces/actions';
@@ -69,17 +70,19 @@ export function ChangePieceAct({ label, form, piece, species, prefer }: ChangePi
           return (
             <>
               <CheckChips label="What you see" optional options={FLAGS} values={typed.flags} onChange={set('flags')} />
-              {measure('length', 'Length')}
-              <ChoiceChips
-                label="Width"
-                options={[
-                  { value: 'one', label: 'The same all along' },
-                  { value: 'three', label: 'At start, middle and end' },
-                ]}
-                value={typed.widths}
-                onChange={(value) => set('widths')(value === 'one' ? 'one' : 'three')}
-              />
-              {typed.widths === 'one' ? (
+              {form === 'pack' ? null : measure('length', 'Length')}
+              {form === 'pack' ? null : (
+                <ChoiceChips
+                  label="Width"
+                  options={[
+                    { value: 'one', label: 'The same all along' },
+                    { value: 'three', label: 'At start, middle and end' },
+                  ]}
+                  value={typed.widths}
+                  onChange={(value) => set('widths')(value === 'one' ? 'one' : 'three')}
+                />
+              )}
+              {form === 'pack' ? null : typed.widths === 'one' ? (
                 measure('width', 'Width all along')
               ) : (
                 <>
@@ -104,6 +107,16 @@ export function ChangePieceAct({ label, form, piece, species, prefer }: ChangePi
                   <option key={name} value={name} label={alsoKnownAs} />
                 ))}
               </datalist>
+              <SoldFields form={form} typed={typed} onChange={(some) => setTyped((now) => ({ ...now, ...some }))} />
+              <TextField
+                label="Origin"
+                hint="Where the tree stood, as the papers say."
+                optional
+                value={typed.origin}
+                onChange={set('origin')}
+                maxLength={120}
+                error={errors.origin}
+              />
               <TextField
                 label="Flitch"
                 hint="The log it was sawn from, as you call it."

@@ -4,16 +4,18 @@ import styles from '@/app/(shop)/pieces/_ui/figures.module.css';
 import { sayDrying } from '@/app/(shop)/pieces/say-drying';
 import type { PieceDrying } from '@/app/(shop)/pieces/work-out-drying';
 import type { CalendarDate } from '@/shared/calendar/calendar-date';
+import type { DateOrder } from '@/shared/calendar/date-readings';
 
 export interface DryingChartProps {
   drying: PieceDrying;
   target: number;
   emc?: number;
   today: CalendarDate;
+  order: DateOrder;
 }
 
 /** The readings as points on a rule of days, and the forecast as a curve with its middle 80 % in wood colour. */
-export function DryingChart({ drying, target, emc, today }: DryingChartProps) {
+export function DryingChart({ drying, target, emc, today, order }: DryingChartProps) {
   const scale = timeScale(drying.from, drying.to);
   const figures = [
     target,
@@ -35,7 +37,7 @@ export function DryingChart({ drying, target, emc, today }: DryingChartProps) {
   const levels = Array.from({ length: top / step }, (_, index) => index * step);
   return (
     <figure className={styles.chart}>
-      <div className={styles.drawn} role="img" aria-label={sayDrying(drying, { target, emc, today })}>
+      <div className={styles.drawn} role="img" aria-label={sayDrying(drying, { target, emc, today, order })}>
         <div className={styles.plot}>
           <svg viewBox="0 0 1000 1000" preserveAspectRatio="none" aria-hidden="true" focusable="false">
             {levels.map((mc) => (

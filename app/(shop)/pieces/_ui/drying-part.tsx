@@ -11,10 +11,9 @@ import { RoomFields } from '@/app/(shop)/pieces/_ui/room-fields';
 import { useRemembered } from '@/app/(shop)/pieces/_ui/use-remembered';
 import type { PartProps } from '@/app/(shop)/pieces/_ui/weight-part';
 import { readRoom } from '@/app/(shop)/pieces/read-room';
-import { sayForecast, sayGain } from '@/app/(shop)/pieces/say-drying';
+import { type SayDays, sayForecast, sayGain } from '@/app/(shop)/pieces/say-drying';
 import { type PieceDrying, workOutDrying } from '@/app/(shop)/pieces/work-out-drying';
 import { DRY_ENOUGH } from '@/app/(shop)/pieces/work-out-weight';
-import type { CalendarDate } from '@/shared/calendar/calendar-date';
 import { sayDate } from '@/shared/calendar/say-date';
 import type { UnitSystem } from '@/shared/units/unit-system';
 import { humidityForMoisture } from '@/shared/wood/humidity-for-moisture';
@@ -26,7 +25,8 @@ import { saySteadiness } from '@/shared/wood/say-steadiness';
 import type { ReadingSummary } from '@/shared/wood/summarise-readings';
 
 /** What the readings say, whether the piece has come to rest, and when it will be dry enough where it stands. */
-export function DryingPart({ piece, species, prefer, today }: PartProps & { today: CalendarDate }) {
+export function DryingPart({ piece, species, prefer, today, order }: PartProps & SayDays) {
+  const days = { today, order };
   const [room, setRoom] = useRemembered(
     `room.${piece.placeLabel ?? 'nowhere'}`,
     { temperature: '', humidity: '', target: String(DRY_ENOUGH) },
@@ -43,14 +43,14 @@ export function DryingPart({ piece, species, prefer, today }: PartProps & { toda
     [piece, target, emc, speciesId, today],
   );
   const { forecast } = drying;
-  const said = forecast?.ok ? sayForecast(forecast.value.value, target, today) : undefined;
+  const said = forecast?.ok ? sayForecast(forecast.value.value, target, days) : undefined;
   const refusal = forecast && !forecast.ok ? sayDryingRefusal(forecast.error) : undefined;
-  const gain = drying.gain && sayGain(drying.gain, today);
+  const gain = drying.gain && sayGain(drying.gain, days);
   const damp = forecast && !forecast.ok && forecast.error.code === 'room-too-damp' && read.temperature;
   const drier = damp ? humidityForMoisture(damp, target) : undefined;
 
   return (
-    <Fold title="Drying" now={sayNow(drying, today)}>
+    <Fold title="Drying" now={sayNow(drying, days)}>
       <div className={styles.part}>
         {said ? <p className={styles.headline}>{said.headline}</p> : null}
         {said?.sentences.map((sentence) => (
@@ -72,7 +72,9 @@ export function DryingPart({ piece, species, prefer, today }: PartProps & { toda
           <p>Give the air of the room it stands in, and it says when the piece will be dry enough.</p>
         ) : null}
         {gain ? <p className={styles.soft}>{gain}</p> : null}
-        {drying.series.length > 0 ? <DryingChart drying={drying} target={target} emc={emc} today={today} /> : null}
+        {drying.series.length > 0 ? (
+          <DryingChart drying={drying} target={target} emc={emc} today={today} order={order} />
+        ) : null}
         <div>
           <RoomFields room={room} read={read} prefer={prefer} onChange={(next) => setRoom({ ...room, ...next })} />
           <p className={styles.soft}>
@@ -88,11 +90,11 @@ export function DryingPart({ piece, species, prefer, today }: PartProps & { toda
             error={typedTarget.ok ? undefined : sayMoistureError(typedTarget.error)}
           />
         </div>
-        {drying.summary ? <p>{saySummary(drying.summary, today)}</p> : null}
+        {drying.summary ? <p>{saySummary(drying.summary, days)}</p> : null}
         {drying.summary ? (
-          <ReasonList label="What its readings say" reasons={readingReasons(drying, prefer, today)} />
+          <ReasonList label="What its readings say" reasons={readingReasons(drying, prefer, days)} />
         ) : null}
-        <FigureList prefer={prefer} figures={dryingFigures(drying, read.emc, today)} />
+        <FigureList prefer={prefer} figures={dryingFigures(drying, read.emc, days)} />
         {read.emc?.value.beyondTable ? (
           <p className={styles.soft}>Colder or hotter than the handbook’s own table: the formula is stretched.</p>
         ) : null}
@@ -101,23 +103,23 @@ export function DryingPart({ piece, species, prefer, today }: PartProps & { toda
   );
 }
 
-function sayNow({ summary, forecast }: PieceDrying, today: CalendarDate): string {
+function sayNow({ summary, forecast }: PieceDrying, { today, order }: SayDays): string {
   if (!summary) return 'never read';
   const likely = forecast?.ok && !forecast.value.value.reached ? forecast.value.value.dates.likely : null;
   const wettest = `${takenAs(summary.wettest) / 10} %`;
-  return likely && likely >= today ? `${wettest}, dry enough about ${sayDate(likely, { today })}` : wettest;
+  return likely && likely >= today ? `${wettest}, dry enough about ${sayDate(likely, { order, today })}` : wettest;
 }
 
-function saySummary({ on, readings, wettest, driest }: ReadingSummary, today: CalendarDate): string {
-  const day = sayDate(on, { today });
+function saySummary({ on, readings, wettest, driest }: ReadingSummary, days: SayDays): string {
+  const day = sayDate(on, days);
   const most = `${takenAs(wettest) / 10} %`;
   if (readings.length === 1) return `Read once on ${day}: ${most}.`;
   if (takenAs(driest) === takenAs(wettest)) return `Read ${readings.length} times on ${day}, each time ${most}.`;
   return `Read ${readings.length} times on ${day}: ${takenAs(driest) / 10} to ${most}. The wettest counts.`;
 }
 
-function readingReasons({ summary, steadiness }: PieceDrying, prefer: UnitSystem, today: CalendarDate): Reason[] {
-  const steady = steadiness && saySteadiness(steadiness, today);
+function readingReasons({ summary, steadiness }: PieceDrying, prefer: UnitSystem, days: SayDays): Reason[] {
+  const steady = steadiness && saySteadiness(steadiness, days);
   return [
     ...(steadiness && steady
       ? [
@@ -136,11 +138,7 @@ function readingReasons({ summary, steadiness }: PieceDrying, prefer: UnitSystem
   ];
 }
 
-function dryingFigures(
-  { forecast }: PieceDrying,
-  emc: ReturnType<typeof readRoom>['emc'],
-  today: CalendarDate,
-): Figure[] {
+function dryingFigures({ forecast }: PieceDrying, emc: ReturnType<typeof readRoom>['emc'], days: SayDays): Figure[] {
   const likely = forecast?.ok ? forecast.value.value.dates.likely : null;
   return [
     ...(emc ? [{ term: 'The room settles wood at, EMC', value: `${emc.value.mc.toFixed(1)} %`, how: emc.how }] : []),
@@ -148,7 +146,7 @@ function dryingFigures(
       ? [
           {
             term: 'Forecast',
-            value: forecast.value.value.reached ? 'there now' : likely ? sayDate(likely, { today }) : 'no date',
+            value: forecast.value.value.reached ? 'there now' : likely ? sayDate(likely, days) : 'no date',
             how: forecast.value.how,
           },
         ]

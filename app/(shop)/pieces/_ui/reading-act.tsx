@@ -25,7 +25,7 @@ export interface ReadingActProps {
 
 /** Writes a moisture reading. */
 export function ReadingAct({ label, today, order, now, meter }: ReadingActProps) {
-  const fresh = { moisture: '', takenOn: sayDate(today), meter, spot: '' };
+  const fresh = { moisture: '', takenOn: sayDate(today, { order }), meter, spot: '' };
   const [typed, setTyped] = useState(fresh);
   const set = (field: keyof typeof fresh) => (value: string) => setTyped((before) => ({ ...before, [field]: value }));
   const read = readMoisture(typed.moisture);

@@ -7,6 +7,7 @@ import { Fold } from '@/app/_ui/fold';
 import { recall, remember } from '@/app/_ui/scanner/device-memory';
 import styles from '@/app/(shop)/pieces/_ui/figures.module.css';
 import { sayCites } from '@/app/(shop)/pieces/say-cites';
+import type { DateOrder } from '@/shared/calendar/date-readings';
 import { citesNote } from '@/shared/wood/cites-note';
 import { plainName } from '@/shared/wood/plain-name';
 import type { Species } from '@/shared/wood/species';
@@ -46,6 +47,7 @@ export function useSpecies(wood: string, { exact, near }: SpeciesMeant) {
 }
 
 export interface SpeciesChoiceProps {
+  order: DateOrder;
   wood: string;
   meant: SpeciesMeant;
   species: Species | null;
@@ -53,7 +55,7 @@ export interface SpeciesChoiceProps {
 }
 
 /** Says whose figures count, and lets the maker choose another species: nearby names, or any it knows by typing. */
-export function SpeciesChoice({ wood, meant, species, onChoose }: SpeciesChoiceProps) {
+export function SpeciesChoice({ wood, meant, species, order, onChoose }: SpeciesChoiceProps) {
   const [typed, setTyped] = useState('');
   // Nothing chosen yet is not the same as none of them.
   const [isNone, setIsNone] = useState(false);
@@ -91,7 +93,7 @@ export function SpeciesChoice({ wood, meant, species, onChoose }: SpeciesChoiceP
             `“${wood}” is no wood whose figures are known here. Choose a near one only if you are sure of it.`
           )}
         </p>
-        {cites ? <p>{sayCites(cites)}</p> : null}
+        {cites ? <p>{sayCites(cites, order)}</p> : null}
         {all.length ? (
           <ChoiceChips
             label="Which wood is it?"

@@ -3,10 +3,12 @@
 import { DryingPart } from '@/app/(shop)/pieces/_ui/drying-part';
 import { FlatteningPart } from '@/app/(shop)/pieces/_ui/flattening-part';
 import { MovementPart } from '@/app/(shop)/pieces/_ui/movement-part';
+import { SizePart } from '@/app/(shop)/pieces/_ui/size-part';
 import { SpeciesChoice, useSpecies } from '@/app/(shop)/pieces/_ui/species-choice';
 import { WeightPart } from '@/app/(shop)/pieces/_ui/weight-part';
 import type { FiguredPiece } from '@/app/(shop)/pieces/figured-piece';
 import type { CalendarDate } from '@/shared/calendar/calendar-date';
+import type { DateOrder } from '@/shared/calendar/date-readings';
 import type { UnitSystem } from '@/shared/units/unit-system';
 import type { SpeciesMeant } from '@/shared/wood/species-meant';
 
@@ -15,18 +17,27 @@ export interface WoodFiguresProps {
   meant: SpeciesMeant;
   prefer: UnitSystem;
   today: CalendarDate;
+  order: DateOrder;
 }
 
-/** What can be reckoned of a piece from what the book knows of it. A sheet is made dry and flat: only its weight is asked. */
-export function WoodFigures({ piece, meant, prefer, today }: WoodFiguresProps) {
+/** What can be reckoned of a piece from what the book knows of it. A sheet is made dry and flat: only its size and weight are asked. */
+export function WoodFigures({ piece, meant, prefer, today, order }: WoodFiguresProps) {
   const [species, choose] = useSpecies(piece.wood, meant);
   const parts = { piece, species, prefer };
-  if (piece.form === 'sheet') return <WeightPart {...parts} today={today} />;
+  if (piece.form === 'sheet') {
+    return (
+      <>
+        <SizePart piece={piece} prefer={prefer} />
+        <WeightPart {...parts} today={today} order={order} />
+      </>
+    );
+  }
   return (
     <>
-      <SpeciesChoice wood={piece.wood} meant={meant} species={species} onChoose={choose} />
-      <WeightPart {...parts} today={today} />
-      <DryingPart {...parts} today={today} />
+      <SpeciesChoice wood={piece.wood} meant={meant} species={species} order={order} onChoose={choose} />
+      <SizePart piece={piece} prefer={prefer} />
+      <WeightPart {...parts} today={today} order={order} />
+      <DryingPart {...parts} today={today} order={order} />
       <MovementPart {...parts} />
       <FlatteningPart {...parts} />
     </>

@@ -43,7 +43,7 @@ export default async function PlacePage({ params }: Params) {
   if (!page) notFound();
   const { found, places, head, code } = page;
   const { place, inside, children, containers, pieces, more } = found;
-  const context = { today: head.today, prefer: head.units };
+  const context = { today: head.today, order: head.dateOrder, prefer: head.units };
   const own = placeTree(places, place.id);
   const within = new Set([place.label, ...placeChoices(own).map(({ label }) => label)]);
   const all = placeChoices(placeTree(places));

@@ -43,7 +43,7 @@ export default async function ProductPage({ params }: Props) {
   const page = await productOf(params);
   if (!page) notFound();
   const { book, head } = await bookForPage();
-  const { today, units: prefer } = head;
+  const { today, units: prefer, dateOrder: order } = head;
   const { fields, productId, containers } = page;
   const systems = await listSystems(book);
   const left = containers.reduce((sum, line) => sum + line.left, 0);
@@ -91,7 +91,7 @@ export default async function ProductPage({ params }: Props) {
           </Empty>
         ) : (
           <ContainerRows
-            rows={containers.map((line) => containerRow(line, { today, prefer }))}
+            rows={containers.map((line) => containerRow(line, { today, order, prefer }))}
             today={today}
             label={fields.name}
           />

@@ -114,7 +114,12 @@ export function AmountStep({ bench, answer, onPulled, onChanged }: AmountStepPro
           size="small"
           fresh={false}
           headline={headline(
-            sayVerdict(verdict, { today: answer.today, prefer: units, sayAmount: (n) => sayLeft(n, line.unit, units) }),
+            sayVerdict(verdict, {
+              today: answer.today,
+              order: bench.dateOrder,
+              prefer: units,
+              sayAmount: (n) => sayLeft(n, line.unit, units),
+            }),
           )}
         />
         <ContainerFacts line={line} units={units} />
@@ -156,7 +161,7 @@ export function AmountStep({ bench, answer, onPulled, onChanged }: AmountStepPro
             <button
               type="button"
               className={styles.quiet}
-              onClick={() => patch({ takenText: sayDate(addDays(answer.today, -1)) })}
+              onClick={() => patch({ takenText: sayDate(addDays(answer.today, -1), { order: bench.dateOrder }) })}
             >
               It was taken on another day
             </button>
@@ -186,6 +191,7 @@ export function AmountStep({ bench, answer, onPulled, onChanged }: AmountStepPro
             <TakeInstead
               suggestion={rest}
               today={answer.today}
+              order={bench.dateOrder}
               sayAmount={say}
               onTake={(one) => bench.turnTo(one.label, printQuantityExact(one.take as typeof line.left, line.unit))}
             />
@@ -233,7 +239,7 @@ function readTaken(
   const { date } = read.value;
   if (date > today) return err('That day is still to come.');
   return date < line.receivedOn
-    ? err(`It came in on ${sayDate(line.receivedOn, { today })}: nothing was taken from it before.`)
+    ? err(`It came in on ${sayDate(line.receivedOn, { order, today })}: nothing was taken from it before.`)
     : ok(date);
 }
 

@@ -31,7 +31,8 @@ export async function askWritten(key: string): Promise<Pulled | null | 'unreache
     const response = await fetch(`/pull/written?${new URLSearchParams({ key })}`, {
       signal: AbortSignal.timeout(PATIENCE_MS),
     });
-    return response.ok ? ((await response.json()) as Pulled | null) : 'unreached';
+    if (!response.ok) return 'unreached';
+    return ((await response.json()) as { answer: Pulled | null }).answer;
   } catch {
     return 'unreached';
   }

@@ -2,6 +2,8 @@
 
 import { useEffect } from 'react';
 import { Key, KeyBar, LinkKey } from '@/app/_ui/keys';
+import { later } from '@/app/_ui/later/later';
+import { LaterPart } from '@/app/_ui/later/later-part';
 import { PlainError } from '@/app/_ui/plain-error';
 import type { Scan } from '@/app/_ui/scanner/scan';
 import { scanPath } from '@/app/_ui/scanner/scan-provider';
@@ -9,12 +11,14 @@ import { Scanner } from '@/app/_ui/scanner/scanner';
 import { showCode } from '@/app/_ui/scanner/show-code';
 import type { Bench } from '@/app/(shop)/pull/_ui/bench';
 import { sayDay } from '@/app/(shop)/pull/_ui/for-what';
-import { LaterStep, later } from '@/app/(shop)/pull/_ui/later-step';
 import styles from '@/app/(shop)/pull/_ui/pull.module.css';
 import type { Done } from '@/app/(shop)/pull/_ui/pull-done';
 import { sayGoal } from '@/app/(shop)/pull/_ui/pull-goal';
 import { sayGiven, sayPulled } from '@/app/(shop)/pull/_ui/say-done';
+import type { DateOrder } from '@/shared/calendar/date-readings';
 import type { Problem } from '@/shared/result/answer';
+
+const KEPT = 'This pull is kept here. Nothing is in the book yet.';
 
 const amountStep = later(async () => (await import('@/app/(shop)/pull/_ui/amount-step')).AmountStep);
 const chooseContainer = later(async () => (await import('@/app/(shop)/pull/_ui/choose-container')).ChooseContainer);
@@ -41,7 +45,7 @@ export type BenchStageProps = {
 
 /** The one thing that stands on the bench: the scanner, the answer, or a step on the way to taking it. */
 export function BenchStage({ bench, asking, problem, fresh, onScan, onAgain, onDone, onChanged }: BenchStageProps) {
-  const { draft, goal, today, units } = bench;
+  const { draft, goal, today, units, dateOrder: order } = bench;
   const { code, reply, step } = draft;
   const scanned = code !== undefined;
   // With the question, so that a step is there when its key is pressed; one that does not come says so itself.
@@ -55,7 +59,7 @@ export function BenchStage({ bench, asking, problem, fresh, onScan, onAgain, onD
           <Scanner prompt="Scan the tin you want to use." onScan={onScan} />
           <div className={styles.quietRow}>
             <p>
-              For {sayGoal(goal)}, used {bench.day === today ? 'today' : `on ${sayDay(bench.day, today)}`}.
+              For {sayGoal(goal)}, used {bench.day === today ? 'today' : `on ${sayDay(bench.day, { today, order })}`}.
             </p>
             <button type="button" className={styles.quiet} onClick={bench.changeDay}>
               Another day
@@ -93,7 +97,7 @@ export function BenchStage({ bench, asking, problem, fresh, onScan, onAgain, onD
       {trouble}
       {stale && draft.repliedAt ? (
         <p className={styles.stale} role="status">
-          Not fresh: this is what the book said {sayMoment(draft.repliedAt)}. It may have changed since.
+          Not fresh: this is what the book said {sayMoment(draft.repliedAt, order)}. It may have changed since.
         </p>
       ) : null}
     </>
@@ -122,7 +126,7 @@ export function BenchStage({ bench, asking, problem, fresh, onScan, onAgain, onD
     return (
       <>
         {above}
-        <LaterStep key="choose" of={chooseContainer} given={{ bench, reply }} />
+        <LaterPart kept={KEPT} key="choose" of={chooseContainer} given={{ bench, reply }} />
       </>
     );
   }
@@ -130,7 +134,8 @@ export function BenchStage({ bench, asking, problem, fresh, onScan, onAgain, onD
     return (
       <>
         {above}
-        <LaterStep
+        <LaterPart
+          kept={KEPT}
           key="piece"
           of={pieceAnswer}
           given={{
@@ -149,7 +154,8 @@ export function BenchStage({ bench, asking, problem, fresh, onScan, onAgain, onD
     return (
       <>
         {above}
-        <LaterStep
+        <LaterPart
+          kept={KEPT}
           key={`${reply.line.label} ${draft.repliedAt}`}
           of={containerAnswer}
           given={{ bench, answer: reply, fresh, stale, onAskAgain: onAgain }}
@@ -160,17 +166,18 @@ export function BenchStage({ bench, asking, problem, fresh, onScan, onAgain, onD
   return (
     <>
       {above}
-      {step === 'mixed' ? <LaterStep of={mixedWith} given={{ bench, answer: reply }} /> : null}
-      {step === 'pour' ? <LaterStep of={overridePour} given={{ bench, answer: reply }} /> : null}
-      {step === 'reason' ? <LaterStep of={overrideReason} given={{ bench, answer: reply }} /> : null}
+      {step === 'mixed' ? <LaterPart kept={KEPT} of={mixedWith} given={{ bench, answer: reply }} /> : null}
+      {step === 'pour' ? <LaterPart kept={KEPT} of={overridePour} given={{ bench, answer: reply }} /> : null}
+      {step === 'reason' ? <LaterPart kept={KEPT} of={overrideReason} given={{ bench, answer: reply }} /> : null}
       {step === 'amount' ? (
-        <LaterStep
+        <LaterPart
+          kept={KEPT}
           of={amountStep}
           given={{
             bench,
             answer: reply,
             onChanged,
-            onPulled: (pulled, asked) => onDone(sayPulled(pulled, asked, reply, goal, units)),
+            onPulled: (pulled, asked) => onDone(sayPulled(pulled, asked, reply, goal, { units, order })),
           }}
         />
       ) : null}
@@ -178,8 +185,9 @@ export function BenchStage({ bench, asking, problem, fresh, onScan, onAgain, onD
   );
 }
 
-function sayMoment(milliseconds: number): string {
+function sayMoment(milliseconds: number, order: DateOrder): string {
   const at = new Date(milliseconds);
   const time = at.toLocaleTimeString('en-GB', { hour: '2-digit', minute: '2-digit' });
-  return `at ${time} on ${at.toLocaleDateString('en-GB', { day: 'numeric', month: 'short' })}`;
+  const locale = order === 'month-first' ? 'en-US' : 'en-GB';
+  return `at ${time} on ${at.toLocaleDateString(locale, { day: 'numeric', month: 'short' })}`;
 }

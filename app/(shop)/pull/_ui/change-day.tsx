@@ -39,7 +39,9 @@ export function ChangeDay({ goal, day, today, dateOrder, onDay, onKeep }: Change
         <div className={styles.threeKeys}>
           {offers.map((one) => (
             <Key key={one} variant="ghost" onClick={() => onDay(one)}>
-              {one === today ? 'Today' : `${goal.name ? 'The job’s day' : 'As before'}, ${sayDay(one, today)}`}
+              {one === today
+                ? 'Today'
+                : `${goal.name ? 'The job’s day' : 'As before'}, ${sayDay(one, { today, order: dateOrder })}`}
             </Key>
           ))}
         </div>
@@ -56,7 +58,7 @@ export function ChangeDay({ goal, day, today, dateOrder, onDay, onKeep }: Change
       <KeyBar>
         <Key type="submit" disabled={!typed || past}>
           {typed && !past
-            ? `Judge it for ${sayDay(typed, today)}`
+            ? `Judge it for ${sayDay(typed, { today, order: dateOrder })}`
             : past
               ? 'Give today or a day to come'
               : 'Give one whole day'}

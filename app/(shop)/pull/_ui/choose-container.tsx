@@ -38,13 +38,14 @@ export function ChooseContainer({ bench, reply }: { bench: Bench; reply: Extract
                 <span>
                   {sayVerdict(verdict, {
                     today,
+                    order: bench.dateOrder,
                     prefer: units,
                     sayAmount: (amount) => sayLeft(amount, line.unit, units),
                   })}
                 </span>
                 <span className={styles.soft}>
                   {line.candidate.container.opened
-                    ? `opened ${sayDate(line.candidate.container.opened.on, { today })}`
+                    ? `opened ${sayDate(line.candidate.container.opened.on, { order: bench.dateOrder, today })}`
                     : 'sealed'}
                 </span>
                 <span className={styles.soft}>

@@ -47,8 +47,8 @@ const WORD: Record<Weight, 'use' | 'care' | 'stop'> = { stop: 'stop', care: 'car
 export function ContainerAnswer({ bench, answer, fresh, stale, onAskAgain }: ContainerAnswerProps) {
   const [why, setWhy] = useState(false);
   const { verdict, line, today } = answer;
-  const { day, units, draft, patch } = bench;
-  const context = { today, prefer: units, sayAmount: (amount: number) => sayLeft(amount, line.unit, units) };
+  const { day, units, dateOrder: order, draft, patch } = bench;
+  const context = { today, order, prefer: units, sayAmount: (amount: number) => sayLeft(amount, line.unit, units) };
   const better = verdict.instead?.containers[0];
   const never =
     verdict.override !== 'not-needed' && !verdict.override.allowed ? sayNever(verdict.override.because) : undefined;
@@ -73,7 +73,7 @@ export function ContainerAnswer({ bench, answer, fresh, stale, onAskAgain }: Con
               <VerdictMark word={answer.mixedWith.verdict.word} size={22} />
               <span>
                 <span className="unseen">{VERDICT_WORDS[answer.mixedWith.verdict.word]}: </span>
-                {sayMixedWith(answer.mixedWith, { today, prefer: units })}
+                {sayMixedWith(answer.mixedWith, { today, order, prefer: units })}
               </span>
             </p>
           ) : null}
@@ -81,13 +81,14 @@ export function ContainerAnswer({ bench, answer, fresh, stale, onAskAgain }: Con
             <ShelfRibbon
               {...ribbonRange(today, day, verdict.governing?.lastGoodDay)}
               today={today}
+              order={order}
               useDay={{ date: day, label: bench.goal.name && day === bench.goal.day ? 'day of use' : 'used' }}
               openedOn={opened?.on}
               limits={verdict.limits
                 .filter((limit) => limit.effective)
                 .map((limit) => ({
                   lastGoodDay: limit.lastGoodDay,
-                  label: sayBasis(limit, today),
+                  label: sayBasis(limit, { today, order }),
                   governing:
                     limit.basis === verdict.governing?.basis && limit.lastGoodDay === verdict.governing.lastGoodDay,
                 }))}
@@ -130,6 +131,7 @@ export function ContainerAnswer({ bench, answer, fresh, stale, onAskAgain }: Con
               <TakeInstead
                 suggestion={verdict.instead}
                 today={today}
+                order={order}
                 sayAmount={draft.asked === undefined ? undefined : context.sayAmount}
                 onTake={(take) => bench.turnTo(take.label)}
               />
@@ -150,7 +152,7 @@ export function ContainerAnswer({ bench, answer, fresh, stale, onAskAgain }: Con
               </button>
             ) : null}
           </div>
-          {why ? <Why answer={answer} /> : null}
+          {why ? <Why answer={answer} order={order} /> : null}
           <Safety kind={line.kind} hazards={answer.hazards} safetySheet={answer.safetySheet} />
         </div>
       </div>
@@ -159,7 +161,7 @@ export function ContainerAnswer({ bench, answer, fresh, stale, onAskAgain }: Con
           <Key onClick={onAskAgain}>Ask again</Key>
         ) : other ? (
           <Key onClick={() => bench.turnTo(other.label)}>
-            Take {printOwnLabel(other.label as OwnLabelCode)}, {sayGoodTo(other, today)}
+            Take {printOwnLabel(other.label as OwnLabelCode)}, {sayGoodTo(other, { today, order })}
           </Key>
         ) : takesThis ? (
           <Key onClick={() => patch({ step: 'amount', overriding: false })}>Take some for {goal}</Key>

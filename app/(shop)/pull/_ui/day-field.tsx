@@ -21,7 +21,7 @@ export type DayFieldProps = {
 
 /** One whole day, typed. A month or a year alone is not a day of use. */
 export function DayField({ first, today, order, onDay, ...words }: DayFieldProps) {
-  const [text, setText] = useState(sayDate(first));
+  const [text, setText] = useState(sayDate(first, { order }));
   const take = (typed: string, reading: TypedDate | undefined) => {
     setText(typed);
     onDay(reading && !reading.ambiguous && reading.precision === 'day' ? reading.date : undefined);

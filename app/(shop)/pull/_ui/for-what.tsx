@@ -55,7 +55,7 @@ export function ForWhat({ jobs, goal, notice, today, dateOrder, onChoose, onKeep
         <KeyBar>
           <Key type="submit" disabled={!day || past}>
             {day && !past
-              ? `Pull for ${NO_JOB_WORDS[purpose]}, ${sayDay(day, today)}`
+              ? `Pull for ${NO_JOB_WORDS[purpose]}, ${sayDay(day, { today, order: dateOrder })}`
               : past
                 ? 'Give today or a day to come'
                 : 'Give the day first'}
@@ -85,7 +85,7 @@ export function ForWhat({ jobs, goal, notice, today, dateOrder, onChoose, onKeep
                 onClick={() => onChoose(goalOfJob(job))}
               >
                 <span className={styles.choiceName}>{job.name}</span>
-                <span className={styles.choiceDay}>{sayDate(job.dayOfUse, { today })}</span>
+                <span className={styles.choiceDay}>{sayDate(job.dayOfUse, { order: dateOrder, today })}</span>
                 <span className={styles.soft}>{sayWhose(job)}</span>
                 <span className={styles.soft}>{sayAway(job.dayOfUse, today)}</span>
               </button>
@@ -118,6 +118,6 @@ export function ForWhat({ jobs, goal, notice, today, dateOrder, onChoose, onKeep
 
 export const PAST_DAY = 'That day has passed. Give today or a day to come.';
 
-export function sayDay(day: CalendarDate, today: CalendarDate): string {
-  return day === today ? 'today' : sayDate(day, { today });
+export function sayDay(day: CalendarDate, { today, order }: { today: CalendarDate; order: DateOrder }): string {
+  return day === today ? 'today' : sayDate(day, { order, today });
 }

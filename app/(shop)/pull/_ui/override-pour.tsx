@@ -1,12 +1,14 @@
 'use client';
 
-import { useState } from 'react';
+import { useId, useState } from 'react';
 import type { PullReply } from '@/app/_server/pull/scan-to-pull';
 import { useAct } from '@/app/_ui/act/use-act';
 import { ChoiceChips } from '@/app/_ui/field/choice-chips';
 import { DateTextField } from '@/app/_ui/field/date-text-field';
+import { FieldError } from '@/app/_ui/field/field-shell';
 import { TextField } from '@/app/_ui/field/text-field';
 import { Key, KeyBar } from '@/app/_ui/keys';
+import { usePhotoCheck } from '@/app/_ui/photos/use-photo-check';
 import { giveFeedback } from '@/app/_ui/scanner/feedback';
 import { VerdictMark } from '@/app/_ui/verdict/verdict-mark';
 import type { Bench } from '@/app/(shop)/pull/_ui/bench';
@@ -38,7 +40,7 @@ export function OverridePour({ bench, answer }: OverridePourProps) {
           <p className={styles.pourHead}>
             <VerdictMark word="use" size={24} />
             <b>
-              Passed on {sayDate(testPour.madeOn, { today })}
+              Passed on {sayDate(testPour.madeOn, { order: bench.dateOrder, today })}
               {testPour.madeOn === today ? ', today' : `, ${sayDays(daysBetween(testPour.madeOn, today))} ago`}
             </b>
           </p>
@@ -81,18 +83,24 @@ function RecordPour({ bench, answer, onKeep }: OverridePourProps & { onKeep: () 
   const { line, testPour, today } = answer;
   const { run, pending, problem } = useAct(testPourAction);
   const [photo, setPhoto] = useState<File>();
+  const picture = usePhotoCheck(setPhoto);
   const [faults, setFaults] = useState<Record<string, string>>({});
   const pour = draft.pour;
   const edit = (change: Partial<typeof pour>) => patch({ pour: { ...pour, ...change } });
   const since = sinceOf(answer);
   const stands = testPour?.passed && testPour.madeOn >= since.day;
-  const day = readTypedDate(pour.dayText || sayDate(today), { today, order: bench.dateOrder, aim: 'past' });
+  const day = readTypedDate(pour.dayText || sayDate(today, { order: bench.dateOrder }), {
+    today,
+    order: bench.dateOrder,
+    aim: 'past',
+  });
 
   async function record() {
     const found: Record<string, string> = {};
     if (!day.ok || day.value.ambiguous || day.value.precision !== 'day') found.madeOn = 'Give the day it was poured.';
     if (pour.passed === undefined) found.passed = 'Say whether it passed.';
     if (!photo && pour.note.trim() === '') found.note = 'Write how it came out, or add a photo.';
+    if (picture.wrong) found.photo = picture.wrong;
     setFaults(found);
     if (Object.keys(found).length > 0 || !day.ok) return giveFeedback('error');
     const { passed } = pour;
@@ -115,9 +123,12 @@ function RecordPour({ bench, answer, onKeep }: OverridePourProps & { onKeep: () 
   const mended: Record<string, boolean> = {
     madeOn: day.ok && !day.value.ambiguous && day.value.precision === 'day',
     passed: pour.passed !== undefined,
+    photo: picture.wrong === undefined,
     note: photo !== undefined || pour.note.trim() !== '',
   };
   const error = (name: string) => (mended[name] ? undefined : faults[name]) ?? problem?.fields?.[name];
+  const photoId = useId();
+  const wrongPhoto = picture.wrong ?? error('photo');
   return (
     <form
       className={styles.stage}
@@ -130,9 +141,9 @@ function RecordPour({ bench, answer, onKeep }: OverridePourProps & { onKeep: () 
         <StepHead step={1} words="A test pour" />
         <p className={styles.soft}>
           {testPour && !testPour.passed
-            ? `The last test pour, on ${sayDate(testPour.madeOn, { today })}, failed. A later one that passes is needed.`
+            ? `The last test pour, on ${sayDate(testPour.madeOn, { order: bench.dateOrder, today })}, failed. A later one that passes is needed.`
             : testPour && !stands
-              ? `The last test pour, on ${sayDate(testPour.madeOn, { today })}, passed. ${SINCE[since.because]} Record one poured on ${sayDate(since.day, { today })} or later.`
+              ? `The last test pour, on ${sayDate(testPour.madeOn, { order: bench.dateOrder, today })}, passed. ${SINCE[since.because]} Record one poured on ${sayDate(since.day, { order: bench.dateOrder, today })} or later.`
               : testPour
                 ? 'A newer pour says more of the material as it is now.'
                 : 'No test pour of it is in the book. Pour a little in a cup, let it cure as the data sheet says, then record how it came out.'}
@@ -153,7 +164,7 @@ function RecordPour({ bench, answer, onKeep }: OverridePourProps & { onKeep: () 
           today={today}
           order={bench.dateOrder}
           aim="past"
-          value={pour.dayText || sayDate(today)}
+          value={pour.dayText || sayDate(today, { order: bench.dateOrder })}
           onChange={(dayText) => edit({ dayText })}
           error={error('madeOn')}
         />
@@ -182,9 +193,12 @@ function RecordPour({ bench, answer, onKeep }: OverridePourProps & { onKeep: () 
             accept="image/*"
             capture="environment"
             className="unseen"
-            onChange={(change) => setPhoto(change.currentTarget.files?.[0])}
+            aria-invalid={wrongPhoto ? true : undefined}
+            aria-describedby={wrongPhoto ? `${photoId}-error` : undefined}
+            onChange={(change) => void picture.take(change.currentTarget.files?.[0])}
           />
         </label>
+        {wrongPhoto ? <FieldError id={`${photoId}-error`}>{wrongPhoto}</FieldError> : null}
         <ProblemNote problem={problem} />
       </div>
       <KeyBar>

@@ -34,7 +34,9 @@ export function OverrideReason({ bench, answer }: { bench: Bench; answer: Extrac
           word={answer.verdict.word}
           size="small"
           fresh={false}
-          headline={headline(sayVerdict(answer.verdict, { today: answer.today, prefer: bench.units }))}
+          headline={headline(
+            sayVerdict(answer.verdict, { today: answer.today, order: bench.dateOrder, prefer: bench.units }),
+          )}
         />
         <TextField
           label={`Why is it used for ${sayGoal(bench.goal)}?`}

@@ -60,7 +60,7 @@ export function PullBench({ jobs, today, units, dateOrder, start }: PullBenchPro
   // biome-ignore lint/correctness/useExhaustiveDependencies: once, when the page opens; what the device kept is then in this component's hands
   useEffect(() => {
     const toldBefore = recallGoal();
-    const told = goalNow(start, jobs, toldBefore, today);
+    const told = goalNow(start, jobs, toldBefore, { today, order: dateOrder });
     const sameGoal = start.jobId === undefined || start.jobId === toldBefore?.jobId;
     const recalled = sameGoal ? recallDraft() : EMPTY_DRAFT;
     const kept = recalled.day && recalled.day < today ? { ...recalled, day: undefined } : recalled;
@@ -84,7 +84,7 @@ export function PullBench({ jobs, today, units, dateOrder, start }: PullBenchPro
         if (written.label === from.reply.line.label) {
           holdPress(PULL_PRESS, undefined);
           keep(EMPTY_DRAFT);
-          setDone(sayPulled(written, from.pressed, from.reply, to, units));
+          setDone(sayPulled(written, from.pressed, from.reply, to, { units, order: dateOrder }));
           return;
         }
       }
@@ -153,7 +153,7 @@ export function PullBench({ jobs, today, units, dateOrder, start }: PullBenchPro
   };
 
   const chooseGoal = (chosen: PullGoal) => {
-    const { goal: aim, notice: passed } = liftDay(chosen, now);
+    const { goal: aim, notice: passed } = liftDay(chosen, { today: now, order: dateOrder });
     setGoal(aim);
     rememberGoal(aim);
     setNotice(passed);
@@ -167,7 +167,7 @@ export function PullBench({ jobs, today, units, dateOrder, start }: PullBenchPro
   const context = goal ? (
     <button type="button" className={styles.goal} onClick={() => setView(view === 'goal' ? 'bench' : 'goal')}>
       <span className="unseen">For </span>
-      {sayGoal(goal)} · {sayDay(day, today)}
+      {sayGoal(goal)} · {sayDay(day, { today, order: dateOrder })}
       <span className="unseen">. Change</span>
     </button>
   ) : undefined;

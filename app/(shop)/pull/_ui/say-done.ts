@@ -6,6 +6,7 @@ import type { Done } from '@/app/(shop)/pull/_ui/pull-done';
 import { type PullGoal, sayGoal } from '@/app/(shop)/pull/_ui/pull-goal';
 import { sayAmount, sayLeft } from '@/app/(shop)/pull/_ui/say-amount';
 import { addLife } from '@/shared/calendar/add-life';
+import type { DateOrder } from '@/shared/calendar/date-readings';
 import { sayDate } from '@/shared/calendar/say-date';
 import type { OwnLabelCode } from '@/shared/scan-codes/own-label';
 import { printOwnLabel } from '@/shared/scan-codes/print-own-label';
@@ -18,7 +19,7 @@ export function sayPulled(
   asked: number,
   answer: Extract<PullReply, { kind: 'container' }>,
   goal: PullGoal,
-  units: UnitSystem,
+  { units, order }: { units: UnitSystem; order: DateOrder },
 ): Done {
   const { line, verdict, today } = answer;
   const label = printOwnLabel(line.label);
@@ -30,13 +31,13 @@ export function sayPulled(
   const life = line.candidate.container.statedOpenedLife ?? line.candidate.policy.openedLife;
   // What an earlier version wrote does not name the day: it was taken when it was written.
   const takenOn = pulled.takenOn ?? today;
-  if (takenOn < today) lines.push(`Taken on ${sayDate(takenOn, { today })}, written today.`);
+  if (takenOn < today) lines.push(`Taken on ${sayDate(takenOn, { order, today })}, written today.`);
   if (pulled.opened) {
     const end = life && addLife(takenOn, life);
     const sooner = end && (!verdict.governing || end < verdict.governing.lastGoodDay);
-    const until = sooner ? `, so it is now good to ${sayDate(end, { today })}` : '';
+    const until = sooner ? `, so it is now good to ${sayDate(end, { order, today })}` : '';
     lines.push(
-      `It was sealed: the book now says opened ${takenOn < today ? `on ${sayDate(takenOn, { today })}` : 'today'}${until}. Write the day on it.`,
+      `It was sealed: the book now says opened ${takenOn < today ? `on ${sayDate(takenOn, { order, today })}` : 'today'}${until}. Write the day on it.`,
     );
   }
   if (pulled.overridden)

@@ -2,6 +2,7 @@ import type { PullReply } from '@/app/_server/pull/scan-to-pull';
 import { Section } from '@/app/_ui/section';
 import styles from '@/app/(shop)/pull/_ui/pull.module.css';
 import { NO_JOB_WORDS } from '@/app/(shop)/pull/_ui/pull-goal';
+import type { DateOrder } from '@/shared/calendar/date-readings';
 import { sayDate } from '@/shared/calendar/say-date';
 import { sayLimit } from '@/shared/shelf-life/say-limit';
 import type { Policy } from '@/shared/shelf-life/types/policy';
@@ -13,11 +14,11 @@ const KEEPS: Record<Policy['kind'], string> = {
 };
 
 /** The inputs and the rule behind the verdict. */
-export function Why({ answer }: { answer: Extract<PullReply, { kind: 'container' }> }) {
+export function Why({ answer, order }: { answer: Extract<PullReply, { kind: 'container' }>; order: DateOrder }) {
   const { verdict, line, today, purpose, pairedWith, testPour } = answer;
   const { governing, limits, daysLeft, dayOfUse, judgedFor } = verdict;
   const { policy } = line.candidate;
-  const say = (day: typeof dayOfUse) => sayDate(day, { today });
+  const say = (day: typeof dayOfUse) => sayDate(day, { order, today });
   return (
     <Section title="Why">
       {limits.length === 0 ? <p>No limit is known for this container.</p> : null}
@@ -34,7 +35,7 @@ export function Why({ answer }: { answer: Extract<PullReply, { kind: 'container'
                   ? 'Later. '
                   : 'Set aside. '}
             </b>
-            {sayLimit(limit, { today })}
+            {sayLimit(limit, { today, order })}
           </li>
         ))}
       </ul>

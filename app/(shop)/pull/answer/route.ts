@@ -3,7 +3,7 @@ import { theBook } from '@/app/_server/book/the-book';
 import { statusOfTrouble } from '@/app/_server/http/answer-json';
 import { type PullReply, scanToPull } from '@/app/_server/pull/scan-to-pull';
 import { problemOfError } from '@/app/_server/words/problem-of-error';
-import { sayRefusal } from '@/app/_server/words/say-refusal';
+import { problemOfRefusal } from '@/app/_server/words/problem-of-refusal';
 import { pullQuerySchema } from '@/app/(shop)/pull/schema';
 import type { Problem } from '@/shared/result/answer';
 
@@ -25,7 +25,10 @@ export async function GET(request: NextRequest): Promise<Response> {
   }
   try {
     const reply = await scanToPull(await theBook(), query.data, new Date());
-    return said(200, reply.ok ? { ok: true, reply: reply.value } : { ok: false, problem: sayRefusal(reply.error) });
+    return said(
+      200,
+      reply.ok ? { ok: true, reply: reply.value } : { ok: false, problem: await problemOfRefusal(reply.error) },
+    );
   } catch (error) {
     const problem = { ...problemOfError(error), kept: 'Nothing was written. What you scanned is still here.' };
     return said(statusOfTrouble(problem) ?? 500, { ok: false, problem });

@@ -1,5 +1,6 @@
 import type { NextRequest } from 'next/server';
-import { badLabelQuestion, refusedLabels } from '@/app/_server/labels/label-answers';
+import type { z } from 'zod';
+import { answerLabels, badLabelQuestion, refusedLabels } from '@/app/_server/labels/label-answers';
 import { labelContentFor } from '@/app/_server/labels/label-content-for';
 import { labelsPdfQuery } from '@/app/_server/labels/label-query';
 import { labelsPdf } from '@/app/_server/labels/labels-pdf';
@@ -10,7 +11,10 @@ import { labelRun } from '@/shared/labels/label-run';
 export async function GET(request: NextRequest): Promise<Response> {
   const query = labelsPdfQuery.safeParse(Object.fromEntries(request.nextUrl.searchParams));
   if (!query.success) return badLabelQuestion(query.error);
-  const { codes, format, symbology, copies, start } = query.data;
+  return answerLabels(() => printed(query.data));
+}
+
+async function printed({ codes, format, symbology, copies, start }: z.infer<typeof labelsPdfQuery>): Promise<Response> {
   const found = await labelContentFor(codes);
   if (!found.ok) return refusedLabels(found.error);
   const run = labelRun(found.value, copies === '2' ? 2 : 1);

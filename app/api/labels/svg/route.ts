@@ -1,5 +1,6 @@
 import type { NextRequest } from 'next/server';
-import { badLabelQuestion, refusedLabels } from '@/app/_server/labels/label-answers';
+import type { z } from 'zod';
+import { answerLabels, badLabelQuestion, refusedLabels } from '@/app/_server/labels/label-answers';
 import { labelContentFor } from '@/app/_server/labels/label-content-for';
 import { labelSvgQuery } from '@/app/_server/labels/label-query';
 import { labelSvg } from '@/app/_server/labels/label-svg';
@@ -10,7 +11,10 @@ import { labelRun } from '@/shared/labels/label-run';
 export async function GET(request: NextRequest): Promise<Response> {
   const query = labelSvgQuery.safeParse(Object.fromEntries(request.nextUrl.searchParams));
   if (!query.success) return badLabelQuestion(query.error);
-  const { code, format, symbology, end } = query.data;
+  return answerLabels(() => drawn(query.data));
+}
+
+async function drawn({ code, format, symbology, end }: z.infer<typeof labelSvgQuery>): Promise<Response> {
   const found = await labelContentFor([code]);
   if (!found.ok) return refusedLabels(found.error);
   const run = labelRun(found.value, 1);

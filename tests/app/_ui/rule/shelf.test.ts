@@ -21,19 +21,33 @@ describe('governingLimit', () => {
 describe('sayShelf', () => {
   it('says how far the day of use is past the limit', () => {
     expect(
-      sayShelf({ limits: [limit('2026-12-12')], useDay: { date: day('2026-12-19'), label: 'lift 3' } }, today),
+      sayShelf(
+        { limits: [limit('2026-12-12')], useDay: { date: day('2026-12-19'), label: 'lift 3' } },
+        { today, order: 'day-first' },
+      ),
     ).toBe('Today is 26 Nov. Good to 12 Dec, 16 days from now. Needed for lift 3 on 19 Dec, 7 days past the limit.');
+  });
+
+  it('says its dates in the order of the book', () => {
+    expect(sayShelf({ limits: [limit('2027-01-12')] }, { today, order: 'month-first' })).toBe(
+      'Today is Nov 26. Good to Jan 12, 2027, 47 days from now.',
+    );
   });
 
   it('takes the last good day itself as within the limit', () => {
     expect(
-      sayShelf({ limits: [limit('2026-12-19')], useDay: { date: day('2026-12-19'), label: 'lift 3' } }, today),
+      sayShelf(
+        { limits: [limit('2026-12-19')], useDay: { date: day('2026-12-19'), label: 'lift 3' } },
+        { today, order: 'day-first' },
+      ),
     ).toContain('on 19 Dec, within the limit.');
   });
 
   it('says what is past, what is opened and what is not known', () => {
-    expect(sayShelf({ limits: [limit('2026-11-25')] }, today)).toContain('Good until 25 Nov, 1 day ago.');
-    expect(sayShelf({ limits: [], openedOn: day('2025-06-12') }, today)).toBe(
+    expect(sayShelf({ limits: [limit('2026-11-25')] }, { today, order: 'day-first' })).toContain(
+      'Good until 25 Nov, 1 day ago.',
+    );
+    expect(sayShelf({ limits: [], openedOn: day('2025-06-12') }, { today, order: 'day-first' })).toBe(
       'Today is 26 Nov. Opened 12 Jun 2025. No limit is known.',
     );
   });

@@ -4,7 +4,7 @@ import { judgeCard } from '@/app/(shop)/arrive/judge-card';
 import { arrivalReasons, sayArrival } from '@/app/(shop)/arrive/say-arrival';
 import { cardOf, day, PRODUCT, SHOP, TODAY } from './card-of-a-test';
 
-const ABOUT = { today: TODAY, materialKind: 'resin-a', prefer: 'imperial' } as const;
+const ABOUT = { today: TODAY, order: 'day-first', materialKind: 'resin-a', prefer: 'imperial' } as const;
 
 const said = (card: ReturnType<typeof cardOf>) => {
   const verdict = judgeCard(card, SHOP);

@@ -64,11 +64,15 @@ describe('a place that is named where something goes', () => {
   });
 
   it('gives way to the label of a place that is scanned', () => {
-    const outcome = scanOnCard(cardOf('', { newPlace: 'cabinet 3' }), {
-      kind: 'place',
-      label: 'P1234567',
-      name: 'Cabinet 2',
-    });
+    const outcome = scanOnCard(
+      cardOf('', { newPlace: 'cabinet 3' }),
+      {
+        kind: 'place',
+        label: 'P1234567',
+        name: 'Cabinet 2',
+      },
+      'day-first',
+    );
     expect(outcome).toMatchObject({ kind: 'changed', card: { placeLabel: 'P1234567', newPlace: '' } });
   });
 });

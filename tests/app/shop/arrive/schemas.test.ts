@@ -3,6 +3,7 @@ import { newProduct, withKind } from '@/app/(shop)/arrive/new-product';
 import { arrivalSchema, type TypedArrival } from '@/app/(shop)/arrive/schema';
 import { meaningSchema, productSchema } from '@/app/(shop)/arrive/teach-schema';
 import { type TypedWood, woodSchema } from '@/app/(shop)/arrive/wood/schema';
+import { NO_TALLY } from '@/app/(shop)/arrive/wood/tally';
 import { unwrap } from '@/shared/result/result';
 import { mintOwnLabel } from '@/shared/scan-codes/mint-own-label';
 import { GTIN, saysOf, TYPING } from './card-of-a-test';
@@ -46,6 +47,13 @@ const WOOD: TypedWood = {
   receivedOn: '',
   placeLabel: '',
   note: '',
+  origin: '',
+  quarters: '',
+  surfacing: '',
+  grain: '',
+  faceA: '',
+  faceB: '',
+  tally: NO_TALLY,
   moisture: '11,4 %',
   meter: '',
   spot: '',

@@ -13,7 +13,7 @@ function because(facts: Partial<PieceFacts>) {
     readings: READINGS,
     facts: { inStock: true, hold: 'free', flags: [], readings: READINGS, form: 'slab', ...facts },
   });
-  return pieceRow(line, { today: TODAY, prefer: 'metric' }).because;
+  return pieceRow(line, { today: TODAY, order: 'day-first', prefer: 'metric' }).because;
 }
 
 describe('a piece in a list', () => {

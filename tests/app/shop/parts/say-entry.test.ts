@@ -3,7 +3,12 @@ import type { HistoryEntry, HistoryMovement } from '@/app/_server/ledger/history
 import { sayEntry } from '@/app/(shop)/_parts/history/say-entry';
 import type { CalendarDate } from '@/shared/calendar/calendar-date';
 
-const CONTEXT = { timeZone: 'America/New_York', today: '2026-11-25' as CalendarDate, prefer: 'metric' as const };
+const CONTEXT = {
+  timeZone: 'America/New_York',
+  today: '2026-11-25' as CalendarDate,
+  order: 'day-first' as const,
+  prefer: 'metric' as const,
+};
 
 const MOVEMENT: HistoryMovement = {
   label: 'C4K7VMX',

@@ -33,6 +33,7 @@ describe('how a container stands, in a list', () => {
     };
     return sayStanding(judge({ ...candidate, purpose: 'client', dayOfUse: TODAY, today: TODAY }), {
       today: TODAY,
+      order: 'day-first',
       prefer: 'metric',
     });
   };

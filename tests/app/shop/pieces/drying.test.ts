@@ -55,14 +55,14 @@ describe('a forecast in words', () => {
     cases: [],
   };
   it('gives the date, the four times in five, and what it rests on', () => {
-    const { headline, sentences } = sayForecast(forecast, 8, today);
+    const { headline, sentences } = sayForecast(forecast, 8, { today, order: 'day-first' });
     expect(headline).toBe('8 % about 15 Jan 2027.');
     expect(sentences[0]).toBe('Four times in five between 20 Dec and 2 Mar 2027.');
     expect(sentences.at(-1)).toContain('The meter in the wood decides');
   });
   it('says so where there is no latest date, and how likely never is', () => {
     const open = { ...forecast, dates: { ...forecast.dates, latest: null }, neverShare: 0.16 };
-    const { sentences } = sayForecast(open, 8, today);
+    const { sentences } = sayForecast(open, 8, { today, order: 'day-first' });
     expect(sentences.slice(0, 2)).toEqual([
       'Four times in five not before 20 Dec; the late end is more than ten years off, or never.',
       '16 in 100 that this air is too damp for it ever to get there.',
@@ -70,21 +70,21 @@ describe('a forecast in words', () => {
   });
   it('does not promise a day that has passed', () => {
     const past = { ...forecast, dates: { ...forecast.dates, earliest: day('2026-10-01'), likely: day('2026-11-01') } };
-    const { headline, sentences } = sayForecast(past, 8, today);
+    const { headline, sentences } = sayForecast(past, 8, { today, order: 'day-first' });
     expect(headline).toContain('it came to 8 % about 1 Nov');
     expect(sentences.at(-1)).toContain('read it');
   });
   it('says what one more reading is worth, and nothing where it is worth nothing', () => {
     const on = day('2026-12-04');
-    expect(sayGain({ on, widthNow: 92, widthThen: 61 }, today)).toBe(
+    expect(sayGain({ on, widthNow: 92, widthThen: 61 }, { today, order: 'day-first' })).toBe(
       'One more reading on 4 Dec that shows what is expected would narrow the 92 days between those dates to 61.',
     );
-    expect(sayGain({ on: today, widthNow: null, widthThen: 80 }, today)).toContain('today');
-    expect(sayGain({ on, widthNow: 60, widthThen: 60 }, today)).toBeUndefined();
+    expect(sayGain({ on: today, widthNow: null, widthThen: 80 }, { today, order: 'day-first' })).toContain('today');
+    expect(sayGain({ on, widthNow: 60, widthThen: 60 }, { today, order: 'day-first' })).toBeUndefined();
   });
   it('tells the drawing to those who do not see it', () => {
     const drying = workOutDrying(slab({ readings: READ }), asked);
-    const told = sayDrying(drying, { target: 8, emc: 6.5, today });
+    const told = sayDrying(drying, { target: 8, emc: 6.5, today, order: 'day-first' });
     expect(told).toContain('18 % on 30 Sep, 15 % on 28 Oct, 13 % on 20 Nov');
     expect(told).toContain('The room settles wood at 6.5 %.');
     expect(told).toContain('The target is 8 %.');

@@ -33,7 +33,7 @@ describe('a moisture reading as typed', () => {
 describe('a wood that is listed', () => {
   it('is said with its appendix, its date, and who to ask', () => {
     const note = citesNote('Dalbergia nigra');
-    const said = note && sayCites(note);
+    const said = note && sayCites(note, 'day-first');
     expect(said).toContain('Dalbergia nigra in Appendix I');
     expect(said).toContain('from memory');
     expect(said).toContain('CITES authority');

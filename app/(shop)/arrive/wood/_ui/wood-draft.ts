@@ -5,7 +5,7 @@ import type { TypedWood } from '@/app/(shop)/arrive/wood/schema';
 export type WoodDraft = { readonly wood: TypedWood; readonly newPlace: string; readonly hadPhoto: boolean };
 
 const NAME = 'arrive-wood';
-const VERSION = 1;
+const VERSION = 2;
 
 /** What this device fills in by itself is nobody's typing. */
 const REMEMBERED: readonly string[] = ['placeLabel', 'meter'];

@@ -11,6 +11,7 @@ import { useTopOf } from '@/app/(shop)/arrive/_ui/use-top-of';
 import { isTyped, keepWood, recallWood, type WoodDraft } from '@/app/(shop)/arrive/wood/_ui/wood-draft';
 import { WoodForm } from '@/app/(shop)/arrive/wood/_ui/wood-form';
 import type { TypedWood } from '@/app/(shop)/arrive/wood/schema';
+import { NO_TALLY } from '@/app/(shop)/arrive/wood/tally';
 
 /** What the form begins with, and what it would begin with had nobody typed in it before. */
 type Begun = { nr: number; wood: TypedWood; begun: TypedWood; newPlace: string };
@@ -35,6 +36,13 @@ function freshWood(placeLabel: string): TypedWood {
     receivedOn: '',
     placeLabel,
     note: '',
+    origin: '',
+    quarters: '',
+    surfacing: '',
+    grain: '',
+    faceA: '',
+    faceB: '',
+    tally: NO_TALLY,
     moisture: '',
     meter: '',
     spot: '',
@@ -44,6 +52,7 @@ function freshWood(placeLabel: string): TypedWood {
 /** What the next piece of the same load has in common with the last one. */
 function nextOf({ wood, labels }: Booked): TypedWood {
   const { form, species, widths, thickness, flitch, flitchNumber, placeLabel, meter, flags } = wood;
+  const { origin, quarters, surfacing, grain, faceA, faceB } = wood;
   const live = flags.filter((flag) => flag.startsWith('live-edge'));
   const number = flitchNumber.trim() === '' ? '' : String(Number(flitchNumber) + labels.length);
   return {
@@ -55,6 +64,13 @@ function nextOf({ wood, labels }: Booked): TypedWood {
     flitch,
     flitchNumber: number,
     meter,
+    origin,
+    quarters,
+    surfacing,
+    grain,
+    faceA,
+    faceB,
+    tally: { ...NO_TALLY, as: wood.tally.as, sellerName: wood.tally.sellerName },
     flags: live,
   };
 }
@@ -91,8 +107,9 @@ export function WoodFlow({
     const { wood, labels } = booked;
     const place = all.find((one) => one.label === wood.placeLabel)?.name;
     const many = labels.length > 1;
+    const thing = wood.form === 'pack' ? (wood.tally.as === 'singly' ? 'board' : 'pack') : wood.form;
     return (
-      <Page title={`${wood.species.trim()} ${wood.form}${many ? 's' : ''}`} back={{ href: '/arrive', words: 'Arrive' }}>
+      <Page title={`${wood.species.trim()} ${thing}${many ? 's' : ''}`} back={{ href: '/arrive', words: 'Arrive' }}>
         <Done
           labels={labels}
           entryId={booked.entryId}

@@ -28,11 +28,16 @@ import { PlaceChoice, type PlaceOption, sayWhere } from '@/app/(shop)/arrive/_ui
 import type { ShopFacts } from '@/app/(shop)/arrive/_ui/shop-facts';
 import { useAsk } from '@/app/(shop)/arrive/_ui/use-ask';
 import { useNewPlace } from '@/app/(shop)/arrive/_ui/use-new-place';
+import { OriginFold } from '@/app/(shop)/arrive/wood/_ui/origin-fold';
 import { PhotoField } from '@/app/(shop)/arrive/wood/_ui/photo-field';
+import { SoldFields } from '@/app/(shop)/arrive/wood/_ui/sold-fields';
+import { TallyFields } from '@/app/(shop)/arrive/wood/_ui/tally-fields';
 import { useSpecies } from '@/app/(shop)/arrive/wood/_ui/use-species';
 import type { WoodDraft } from '@/app/(shop)/arrive/wood/_ui/wood-draft';
 import { bookWood } from '@/app/(shop)/arrive/wood/actions';
+import { saySheets } from '@/app/(shop)/arrive/wood/say-sheets';
 import type { TypedWood } from '@/app/(shop)/arrive/wood/schema';
+import { quartersTyped } from '@/app/(shop)/arrive/wood/sold-thickness';
 import { judgeWood, typedPiece } from '@/app/(shop)/arrive/wood/wood-shape';
 import { sayDate } from '@/shared/calendar/say-date';
 import { MOST_AT_ONCE } from '@/shared/labels/most-at-once';
@@ -133,7 +138,8 @@ export function WoodForm({
   const verdict = useMemo(() => judgeWood(wood, shop), [wood, shop]);
   const [worst, ...others] = verdict.reasons;
   // An empty form is no wood yet: it is judged once there is something of it.
-  const isBegun = piece !== undefined || wood.moisture.trim() !== '';
+  const isPack = wood.form === 'pack';
+  const isBegun = piece !== undefined || wood.moisture.trim() !== '' || (isPack && wood.tally.lines.length > 0);
   const heard = useRef(verdict.word);
   useEffect(() => {
     if (heard.current !== verdict.word) giveFeedback(verdict.word);
@@ -158,7 +164,10 @@ export function WoodForm({
       label={label}
       hint={hint}
       value={wood[name]}
-      onChange={set(name)}
+      onChange={(text) => {
+        const quarters = name === 'thickness' ? quartersTyped(text) : undefined;
+        setWood((now) => ({ ...now, [name]: text, quarters: quarters ?? now.quarters }));
+      }}
       read={length(name === 'thickness' ? 'thickness' : 'length')}
       error={errors[name] ?? errors[`${name}Nm`]}
     />
@@ -183,11 +192,36 @@ export function WoodForm({
   }
 
   const place = sayWhere({ placeLabel: wood.placeLabel, newPlace }, places);
-  const count = Number(wood.count);
+  const tallied = wood.tally.as === 'singly' ? wood.tally.lines.length : 1;
+  const count = isPack ? tallied : Number(wood.count);
   const reasons = others.map((reason) => {
     const { says, todo } = sayPieceReason(reason);
     return { id: reason.code, word: reason.weight, sentence: says, toDo: todo };
   });
+
+  const sizes = (
+    <>
+      {measure('length', 'Length', shop.prefer === 'metric' ? '2400 mm, 2.4 m' : '101 1/2, 8\' 5 1/2"')}
+      <ChoiceChips
+        label="Width"
+        options={[
+          { value: 'one', label: 'The same all along' },
+          { value: 'three', label: 'At start, middle and end' },
+        ]}
+        value={wood.widths}
+        onChange={(value) => setWood({ ...wood, widths: value === 'one' ? 'one' : 'three' })}
+      />
+      {wood.widths === 'one' ? (
+        measure('width', 'Width all along')
+      ) : (
+        <>
+          {measure('widthStart', 'Width at the start')}
+          {measure('widthMiddle', 'Width in the middle', 'Halfway along.')}
+          {measure('widthEnd', 'Width at the end')}
+        </>
+      )}
+    </>
+  );
 
   return (
     <form ref={form} onSubmit={book} noValidate style={{ display: 'contents' }}>
@@ -245,43 +279,42 @@ export function WoodForm({
               <option key={name} value={name} label={alsoKnownAs} />
             ))}
           </datalist>
-          {measure('length', 'Length', shop.prefer === 'metric' ? '2400 mm, 2.4 m' : '101 1/2, 8\' 5 1/2"')}
-          <ChoiceChips
-            label="Width"
-            options={[
-              { value: 'one', label: 'The same all along' },
-              { value: 'three', label: 'At start, middle and end' },
-            ]}
-            value={wood.widths}
-            onChange={(value) => setWood({ ...wood, widths: value === 'one' ? 'one' : 'three' })}
-          />
-          {wood.widths === 'one' ? (
-            measure('width', 'Width all along')
-          ) : (
+          {isPack ? null : sizes}
+          {measure('thickness', 'Thickness', '8/4 is read as 2 inches.')}
+          <SoldFields form={wood.form} typed={wood} onChange={(some) => setWood((now) => ({ ...now, ...some }))} />
+          {isPack ? null : (
             <>
-              {measure('widthStart', 'Width at the start')}
-              {measure('widthMiddle', 'Width in the middle', 'Halfway along.')}
-              {measure('widthEnd', 'Width at the end')}
+              <NumberStep
+                label="How many like this"
+                hint="Each gets a label of its own."
+                min={1}
+                max={MOST_AT_ONCE}
+                unit={{ one: wood.form, many: `${wood.form}s` }}
+                value={wood.count}
+                onChange={set('count')}
+                error={errors.count}
+              />
+              <CheckChips
+                label="What you see"
+                optional
+                options={PIECE_FLAGS.map((value) => ({ value, label: FLAG_WORDS[value] }))}
+                values={wood.flags}
+                onChange={set('flags')}
+              />
             </>
           )}
-          {measure('thickness', 'Thickness', '8/4 is read as 2 inches.')}
-          <NumberStep
-            label="How many like this"
-            hint="Each gets a label of its own."
-            min={1}
-            max={MOST_AT_ONCE}
-            unit={{ one: wood.form, many: `${wood.form}s` }}
-            value={wood.count}
-            onChange={set('count')}
-            error={errors.count}
-          />
-          <CheckChips
-            label="What you see"
-            optional
-            options={PIECE_FLAGS.map((value) => ({ value, label: FLAG_WORDS[value] }))}
-            values={wood.flags}
-            onChange={set('flags')}
-          />
+          {wood.form === 'sheet' && piece ? (
+            <p className={styles.note}>{saySheets(piece, count, shop.prefer)}</p>
+          ) : null}
+          {isPack ? (
+            <TallyFields
+              tally={wood.tally}
+              onChange={set('tally')}
+              prefer={shop.prefer}
+              sold={wood}
+              error={errors.tally}
+            />
+          ) : null}
         </Section>
         <div>
           {wood.form === 'sheet' ? null : (
@@ -329,15 +362,43 @@ export function WoodForm({
               error={errors.placeLabel}
             />
             <TextField
-              label={`Cost of one, ${shop.currency}`}
+              label={isPack ? `Cost of all of them, ${shop.currency}` : `Cost of one, ${shop.currency}`}
+              hint={isPack ? 'Each board carries its share of it by its face.' : undefined}
               optional
               inputMode="decimal"
               value={wood.cost}
               onChange={set('cost')}
               error={errors.cost}
             />
+            {isPack && wood.tally.as === 'pack' ? (
+              <>
+                <TextField
+                  label="The seller’s tally, board feet"
+                  optional
+                  inputMode="decimal"
+                  maxLength={20}
+                  value={wood.tally.sellerBoardFeet}
+                  onChange={(sellerBoardFeet) => set('tally')({ ...wood.tally, sellerBoardFeet })}
+                  error={errors.sellerBoardFeet}
+                />
+                <TextField
+                  label="Seller"
+                  optional
+                  maxLength={120}
+                  value={wood.tally.sellerName}
+                  onChange={(sellerName) => set('tally')({ ...wood.tally, sellerName })}
+                />
+              </>
+            ) : null}
             <PhotoField photo={photo} onChange={setPhoto} error={errors.photo} />
           </Section>
+          <OriginFold
+            origin={wood.origin}
+            species={wood.species}
+            order={shop.order}
+            onChange={set('origin')}
+            error={errors.origin}
+          />
           <Fold
             title="Flitch"
             now={wood.flitch ? [wood.flitch, wood.flitchNumber].filter(Boolean).join(', ') : 'which log it came from'}
@@ -350,22 +411,24 @@ export function WoodForm({
               onChange={set('flitch')}
               error={errors.flitch}
             />
-            <TextField
-              label={count > 1 ? 'Number of the first in the flitch' : 'Number in the flitch'}
-              hint={count > 1 ? 'The others follow on.' : undefined}
-              optional
-              inputMode="numeric"
-              value={wood.flitchNumber}
-              onChange={set('flitchNumber')}
-              error={errors.flitchNumber}
-            />
+            {isPack ? null : (
+              <TextField
+                label={count > 1 ? 'Number of the first in the flitch' : 'Number in the flitch'}
+                hint={count > 1 ? 'The others follow on.' : undefined}
+                optional
+                inputMode="numeric"
+                value={wood.flitchNumber}
+                onChange={set('flitchNumber')}
+                error={errors.flitchNumber}
+              />
+            )}
           </Fold>
           <Fold title="When, and a note" now={wood.note ? 'has a note' : 'today'}>
             <DateTextField
               label="Arrived on"
               optional
               hint="Today, if this stays empty."
-              placeholder={sayDate(shop.today)}
+              placeholder={sayDate(shop.today, { order: shop.order })}
               today={shop.today}
               order={shop.order}
               aim="past"
@@ -399,7 +462,10 @@ function withForm(wood: TypedWood, form: TypedWood['form']): TypedWood {
     ...wood,
     form,
     widths: isSlab ? 'three' : 'one',
-    flags: isSlab ? [...flags, 'live-edge-left', 'live-edge-right'] : flags,
+    flags: isSlab ? [...flags, 'live-edge-left', 'live-edge-right'] : form === 'pack' ? [] : flags,
+    // What the form does not ask is not kept behind its back.
+    ...(form === 'sheet' ? { quarters: '', surfacing: '' as const } : {}),
+    ...(form === 'sheet' || form === 'offcut' ? {} : { grain: '' as const, faceA: '', faceB: '' }),
   };
 }
 

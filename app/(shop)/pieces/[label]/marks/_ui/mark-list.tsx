@@ -1,0 +1,42 @@
+import { Key } from '@/app/_ui/keys';
+import styles from '@/app/(shop)/pieces/[label]/marks/_ui/marks.module.css';
+import { sayMarks } from '@/app/(shop)/pieces/[label]/marks/say-marks';
+import type { PieceMarks } from '@/shared/outline/piece-marks';
+import type { UnitSystem } from '@/shared/units/unit-system';
+
+export interface MarkListProps {
+  marks: PieceMarks;
+  prefer: UnitSystem;
+  pending?: boolean;
+  /** Takes one off; without it the list is only read. */
+  onTakeOff?: (id: number) => void;
+}
+
+/** The marks of a piece in words, in the order they were made. */
+export function MarkList({ marks, prefer, pending, onTakeOff }: MarkListProps) {
+  const said = sayMarks(marks, prefer);
+  if (said.length === 0) return <p className={styles.soft}>Nothing is marked on it.</p>;
+  return (
+    <ul className={styles.list}>
+      {said.map(({ id, title, where, note }) => (
+        <li key={id}>
+          <div>
+            <b>{title}</b>
+            <p className={styles.soft}>{where}</p>
+            {note ? <p>{note}</p> : null}
+          </div>
+          {onTakeOff ? (
+            <Key
+              variant="ghost"
+              pending={pending}
+              onClick={() => onTakeOff(id)}
+              aria-label={`Take off: ${title}, ${where}`}
+            >
+              Take off
+            </Key>
+          ) : null}
+        </li>
+      ))}
+    </ul>
+  );
+}

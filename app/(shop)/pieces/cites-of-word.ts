@@ -1,0 +1,11 @@
+import { sayCites } from '@/app/(shop)/pieces/say-cites';
+import type { DateOrder } from '@/shared/calendar/date-readings';
+import { citesNote } from '@/shared/wood/cites-note';
+import { speciesMeant } from '@/shared/wood/species-meant';
+
+/** What CITES lists of the species a word can mean, each in a sentence; of near names only where there is no exact one. */
+export function citesOfWord(word: string, order: DateOrder): readonly string[] {
+  const { exact, near } = speciesMeant(word);
+  const notes = (exact.length ? exact : near).flatMap(({ botanical }) => citesNote(botanical) ?? []);
+  return [...new Set(notes.map((note) => sayCites(note, order)))];
+}
