@@ -13,6 +13,11 @@ export function ringPath(ring: Ring): string {
   return `M${ring.map((point) => pair(inSvg(point))).join('L')}Z`;
 }
 
+/** A line through points that stays open. */
+export function openPath(points: readonly Point[]): string {
+  return points.length ? `M${points.map((point) => pair(inSvg(point))).join('L')}` : '';
+}
+
 /** Every line of an outline in one path; the gaps run the other way and stay open with the even-odd rule. */
 export function outlinePath(outline: Outline): string {
   return ringsOf(outline).map(ringPath).join('');

@@ -1,5 +1,6 @@
 import type { ReactNode } from 'react';
-import { linePath, outlinePath, placePath } from '@/app/_ui/slab/paths';
+import { grainLines, longEdges } from '@/app/_ui/slab/edges';
+import { linePath, openPath, outlinePath, placePath, ringPath } from '@/app/_ui/slab/paths';
 import styles from '@/app/_ui/slab/slab-drawing.module.css';
 import type { Outline } from '@/shared/outline/outline';
 import { boundsOf } from '@/shared/outline/outline-bounds';
@@ -14,6 +15,8 @@ export interface SlabDrawingProps {
   /** Face B is seen from behind: the left edge lies below, and what is only in face A is dashed. */
   face?: 'A' | 'B';
   photo?: PhotoUnder | undefined;
+  /** Long edges that still carry their bark. */
+  live?: { left: boolean; right: boolean } | undefined;
   /** Drawn as the whole width, millimetres: give every drawing of a wall the longest and they share a scale. */
   wholeMm?: number;
   /** The drawing in words, for those who do not see it. */
@@ -25,12 +28,23 @@ export interface SlabDrawingProps {
 }
 
 const ROOM = 0.012;
+const GRAIN = [0.2, 0.4, 0.6, 0.8];
 
 /**
  * A slab drawn to scale from its measured outline, with its defects, end checks and straps where they are. Seen from face
  * A the start of the chalk line is on the left and the left edge above.
  */
-export function SlabDrawing({ outline, marks, face = 'A', photo, wholeMm, label, children, over }: SlabDrawingProps) {
+export function SlabDrawing({
+  outline,
+  marks,
+  face = 'A',
+  photo,
+  live,
+  wholeMm,
+  label,
+  children,
+  over,
+}: SlabDrawingProps) {
   const bounds = boundsOf(outline.ring);
   const [length, width] = [(bounds.right - bounds.left) / 1000, (bounds.top - bounds.bottom) / 1000];
   const whole = Math.max(wholeMm ?? length, length);
@@ -42,6 +56,7 @@ export function SlabDrawing({ outline, marks, face = 'A', photo, wholeMm, label,
     height: width + 2 * room,
   };
   const wood = outlinePath(outline);
+  const edges = longEdges(outline);
   return (
     <div
       className={styles.drawing}
@@ -57,6 +72,16 @@ export function SlabDrawing({ outline, marks, face = 'A', photo, wholeMm, label,
       >
         <g transform={face === 'B' ? `matrix(1 0 0 -1 0 ${2 * box.y + box.height})` : undefined}>
           <path className={styles.wood} d={wood} />
+          {photo ? null : (
+            <>
+              {grainLines(edges, GRAIN).map((line, nr) => (
+                <path key={GRAIN[nr]} className={styles.grain} d={openPath(line)} />
+              ))}
+              {outline.holes.map((hole) => (
+                <path key={ringPath(hole)} className={styles.gap} d={ringPath(hole)} />
+              ))}
+            </>
+          )}
           {photo ? (
             <image
               href={photo.src}
@@ -68,6 +93,8 @@ export function SlabDrawing({ outline, marks, face = 'A', photo, wholeMm, label,
             />
           ) : null}
           <path className={styles.edge} d={wood} />
+          {live?.left ? <path className={styles.bark} d={openPath(edges.left)} /> : null}
+          {live?.right ? <path className={styles.bark} d={openPath(edges.right)} /> : null}
           {marks ? <MarksOf marks={marks} outline={outline} face={face} /> : null}
           {children}
         </g>
