@@ -23,7 +23,7 @@ const SHARED: Record<string, string[]> = {
   pour: ['result', 'units', 'calendar', 'outline'],
   ledger: ['result', 'units', 'calendar', 'shelf-life', 'scan-codes', 'wood'],
 };
-const SHARED_PACKAGES = ['currency-codes'];
+const SHARED_PACKAGES = ['currency-codes', 'clipper2-ts'];
 
 const wrong: string[] = [];
 for (const file of filesBelow('shared')) {

@@ -1,6 +1,6 @@
 import type { SlabToSearch } from '@/shared/fit/fit-request';
 import { allHold, type FoundPlace, type Piece, type SearchField } from '@/shared/fit/pieces-to-place';
-import { type PlaceScore, scorer } from '@/shared/fit/score-place';
+import { type BestBy, type PlaceScore, scorer } from '@/shared/fit/score-place';
 import type { HalfSizes } from '@/shared/fit/top-shape';
 
 export type BestPlace = FoundPlace & { readonly scored: PlaceScore };
@@ -22,9 +22,15 @@ export function bestPlace(
     window,
     pieces,
     pieceArea,
-  }: { readonly window: number; readonly pieces: readonly Piece[]; readonly pieceArea: number },
+    best: by,
+  }: {
+    readonly window: number;
+    readonly pieces: readonly Piece[];
+    readonly pieceArea: number;
+    readonly best?: BestBy | undefined;
+  },
 ): BestPlace {
-  const { score, offFigure } = scorer(slab, sizes, window, pieceArea);
+  const { score, offFigure } = scorer(slab, sizes, window, { pieceArea, ...(by && { best: by }) });
   const tried: (BestPlace & { readonly piece: Piece })[] = pieces
     .filter(({ part }) => part === found.part)
     .map((piece) => ({ ...found, piece, scored: score(found.placement) }));

@@ -23,7 +23,12 @@ export function fitBookmatched(slabs: readonly [SlabToSearch, SlabToSearch], req
   const pieces = piecesOf(sizes);
   const { found, stretches } = findPlace(field, sizes, pieces, { window, tolerance });
   if (found) {
-    const place = bestPlace(slabs[0], field, sizes, found, { window, pieces, pieceArea: topArea(sizes) / 2 });
+    const place = bestPlace(slabs[0], field, sizes, found, {
+      window,
+      pieces,
+      pieceArea: topArea(sizes) / 2,
+      best: request.asked.best,
+    });
     return { answer: 'yes', place };
   }
   const proof = { tolerance: nanometres(Math.round(tolerance * 1000)), stretches };

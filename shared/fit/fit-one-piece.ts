@@ -22,7 +22,12 @@ export function fitOnePiece(slab: SlabToSearch, request: ReadRequest): FitAnswer
   if (found) {
     return {
       answer: 'yes',
-      place: bestPlace(slab, field, sizes, found, { window, pieces, pieceArea: topArea(sizes) }),
+      place: bestPlace(slab, field, sizes, found, {
+        window,
+        pieces,
+        pieceArea: topArea(sizes),
+        best: request.asked.best,
+      }),
     };
   }
   const proof = { tolerance: nanometres(Math.round(tolerance * 1000)), stretches };

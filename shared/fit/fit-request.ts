@@ -1,4 +1,5 @@
 import type { Piece } from '@/shared/fit/pieces-to-place';
+import type { BestBy } from '@/shared/fit/score-place';
 import { type HalfSizes, halfSizes, type TopShape, type TopShapeError } from '@/shared/fit/top-shape';
 import type { Defect, EndChecks } from '@/shared/outline/defect';
 import { effectiveRegion, type Region } from '@/shared/outline/effective-region';
@@ -30,6 +31,8 @@ export type FitRequest = {
   readonly filling: boolean;
   readonly flattened?: { readonly A: Nanometres; readonly B: Nanometres };
   readonly heartwoodOnly?: boolean;
+  /** What the best place is picked by; balanced unless told. */
+  readonly best?: BestBy | undefined;
   /** A top this much larger all round is sure to be found if there is room for it; 1 mm unless told, at least 0.1 mm. */
   readonly tolerance?: Nanometres;
   /** The smallest part of the length, the width or both that still counts as nearly; 0.85 unless told, 0.5 to 1. */

@@ -39,7 +39,13 @@ export type RiverAnswer =
     }
   | {
       readonly answer: 'nearly';
-      readonly largest: { readonly length: Nanometres; readonly width: Nanometres; readonly fit: RiverYes };
+      /** `part` is how much of the length and width that is. */
+      readonly largest: {
+        readonly length: Nanometres;
+        readonly width: Nanometres;
+        readonly part: number;
+        readonly fit: RiverYes;
+      };
       readonly because: RiverReason;
     }
   | { readonly answer: 'no'; readonly because: RiverReason };
@@ -80,7 +86,7 @@ export function fitRiver(
     else high = middle;
   }
   const size = (half: number) => nanometres(Math.floor((2 * half * low) / 1000) * 1_000_000);
-  const largest = { length: size(request.sizes.a), width: size(request.sizes.b), fit: best };
+  const largest = { length: size(request.sizes.a), width: size(request.sizes.b), part: low, fit: best };
   return { answer: 'nearly', largest, because: whole.because };
 }
 

@@ -1,9 +1,11 @@
 import { growFrom } from '@/shared/fit/grow-from';
 import { marginOf } from '@/shared/fit/holds-shape';
 import type { Look, Piece, SearchField } from '@/shared/fit/pieces-to-place';
+import type { Placement } from '@/shared/fit/search-places';
 import type { SmallerTop } from '@/shared/fit/smaller-top';
 import { type HalfSizes, stretched } from '@/shared/fit/top-shape';
 import type { Region } from '@/shared/outline/effective-region';
+import { placesAlong, woodRunsAt } from '@/shared/outline/wood-runs-at';
 import { type Nanometres, nanometres } from '@/shared/units/nanometres';
 
 /** What is missing. Every top named here has been found a place for. */
@@ -43,12 +45,34 @@ export function nearlyFits(
   };
 }
 
-/** How far along the slab the wood is nearest to a placed top. */
+/**
+ * How far along the slab the wood is nearest to a placed top; where that is one of its ends, which it may well touch, where
+ * the wood beside it is narrowest.
+ */
 function tightest(regions: readonly Region[], { sizes, found }: SmallerTop): Nanometres {
   const margins = regions.map((region) => ({
     ...marginOf(region, sizes, found.part, found.placement),
+    region,
     start: Math.min(...region.outline.ring.map(({ x }) => x)),
   }));
   const worst = margins.reduce((least, one) => (one.spare < least.spare ? one : least));
-  return nanometres(Math.round(worst.at.x - worst.start) * 1000);
+  const { x, angle } = found.placement;
+  const reach = sizes.a * Math.cos(angle);
+  const isAtEnd = Math.min(Math.abs(worst.at.x - (x - reach)), Math.abs(worst.at.x - (x + reach))) < NEAR_END;
+  const place = isAtEnd ? narrowestAlong(worst.region, found.placement, reach) : worst.at.x;
+  return nanometres(Math.round(place - worst.start) * 1000);
+}
+
+const NEAR_END = 1000;
+
+/** Where the run of wood that a placed top lies on is narrowest, between its ends. */
+function narrowestAlong({ outline }: Region, { x, y, angle }: Placement, reach: number): number {
+  const [from, to] = [x - reach + NEAR_END, x + reach - NEAR_END];
+  const places = [from, ...placesAlong(outline).filter((place) => place > from && place < to), to];
+  const widths = places.map((place) => {
+    const middle = y + (place - x) * Math.tan(angle);
+    const run = woodRunsAt(outline, place).find((each) => each.from <= middle && each.to >= middle);
+    return { place, width: run ? run.to - run.from : Infinity };
+  });
+  return widths.reduce((least, one) => (one.width < least.width ? one : least)).place;
 }

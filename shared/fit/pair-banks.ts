@@ -2,7 +2,10 @@ import { type Back, bankHeight, SAMPLES } from '@/shared/fit/river-backs';
 import { edgeAt, sidesSeen } from '@/shared/fit/river-bank';
 import type { HalfSizes } from '@/shared/fit/top-shape';
 
-/** A river as measured between two banks, in micrometres and square micrometres. */
+/**
+ * A river as measured between two banks, in micrometres and square micrometres. `narrowest` is taken where there is wood
+ * on both sides: where one bank has run out to the edge of the top, at the tip of an oval, the river opens into it.
+ */
 export type RiverGap = { readonly narrowest: number; readonly widest: number; readonly area: number };
 
 export type PairLimits = {
@@ -32,6 +35,10 @@ export function pairBanks(
   limits: PairLimits,
 ): { readonly found: readonly Paired[]; readonly looked: number } {
   let looked = 0;
+  const edges = Float64Array.from(
+    { length: SAMPLES },
+    (_, at) => edgeAt(sizes, -sizes.a + (2 * sizes.a * at) / (SAMPLES - 1)) ?? 0,
+  );
   const rough: { readonly one: Back; readonly two: Back; readonly draw: number; readonly area: number }[] = [];
   for (const one of upper) {
     for (const two of lower) {
@@ -40,9 +47,10 @@ export function pairBanks(
       looked += 1;
       let [narrowest, total] = [Infinity, 0];
       for (let at = 0; at < SAMPLES; at += 1) {
-        const gap = (one.bank[at] ?? 0) + (two.bank[SAMPLES - 1 - at] ?? 0);
-        narrowest = Math.min(narrowest, gap);
-        total += gap;
+        const [upperBank, lowerBank] = [one.bank[at] ?? 0, two.bank[SAMPLES - 1 - at] ?? 0];
+        const gap = upperBank + lowerBank;
+        if (isBetween(upperBank, lowerBank, edges[at] ?? 0)) narrowest = Math.min(narrowest, gap);
+        total += Math.max(0, Math.min(2 * (edges[at] ?? 0), gap));
       }
       const toPart = limits.apart === undefined ? 0 : limits.apart - (two.across - one.across);
       const draw = Math.max(0, limits.least - narrowest, toPart);
@@ -78,6 +86,11 @@ function settle(
   return undefined;
 }
 
+/** Whether both banks are wood, and not the edge of the top where there is none. */
+function isBetween(high: number, low: number, edge: number): boolean {
+  return high < edge - HAIR && low < edge - HAIR;
+}
+
 function slid({ placement, piece, over }: Back, by: number): PlacedBack {
   const down = over ? by : -by;
   const { x, y, angle } = placement;
@@ -104,11 +117,11 @@ function measure(
   let [narrowest, widest, area] = [Infinity, -Infinity, 0];
   let before: { readonly x: number; readonly gap: number } | undefined;
   for (const x of places) {
-    const room = 2 * (edgeAt(sizes, x) ?? 0);
-    const between = bankHeight(sides[0], sizes, from, x) + bankHeight(sides[1], sizes, from, -x);
-    const gap = Math.min(room, between);
-    // Where the top itself closes to less than a river, at the tip of an oval, it is resin from edge to edge.
-    if (gap < room - HAIR) narrowest = Math.min(narrowest, gap);
+    const edge = edgeAt(sizes, x) ?? 0;
+    const [high, low] = [bankHeight(sides[0], sizes, from, x), bankHeight(sides[1], sizes, from, -x)];
+    // One piece may have a tip of the top to itself.
+    const gap = Math.max(0, Math.min(2 * edge, high + low));
+    if (isBetween(high, low, edge)) narrowest = Math.min(narrowest, gap);
     widest = Math.max(widest, gap);
     if (before) area += ((before.gap + gap) / 2) * (x - before.x);
     before = { x, gap };

@@ -5,9 +5,9 @@ import { type OutlineFault, outlineFromPoints } from '@/shared/outline/outline-f
 import {
   type CornersRefusal,
   type Mark,
+  type Millimetres,
   marksOfSheet,
   marksOfTapes,
-  type Millimetres,
   type Pixel,
   type Tape,
 } from '@/shared/outline/sheet-marks';

@@ -14,7 +14,10 @@ export function sayPhotoFault(code: PhotoFault['code']): { readonly says: string
     case 'bad-size':
       return { says: 'These sizes do not fit.', toDo: 'Give sizes above zero; tapes cross between their two ends.' };
     case 'beyond-horizon':
-      return { says: 'By these marks this point lies beyond the horizon.', toDo: 'Check the marks, or move the point.' };
+      return {
+        says: 'By these marks this point lies beyond the horizon.',
+        toDo: 'Check the marks, or move the point.',
+      };
     default:
       return sayOutlineFault(code);
   }

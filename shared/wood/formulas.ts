@@ -21,6 +21,11 @@ export const WOOD_FORMULAS = {
     'Through the published figures for green wood and for 12 %; from one of them with the shrinkage by volume; else with 0.265 per 30 %.',
     'equation-4-10',
   ),
+  'most-moisture': formula(
+    'M max = 100 · (1.54 − G) / (1.54 · G) %',
+    'Wood whose cells are full of water; G on green volume, 1.54 the specific gravity of the cell wall.',
+    'most-moisture',
+  ),
   density: formula('ρ = 1000 · G · (1 + M/100) kg/m³', 'Density at a moisture content.', 'equation-4-10'),
   mass: formula('m = ρ · V', 'Mass of a volume at its moisture content.', 'equation-4-10'),
   'mass-at-moisture': formula(
@@ -42,7 +47,7 @@ export const WOOD_FORMULAS = {
   'usable-width': formula(
     'w(x) = the widest unbroken run of wood across at x',
     'Between measured points the edges are straight, so the narrowest and the widest stand where an edge turns.',
-    'geometry-area',
+    'geometry-edges',
   ),
   'tapered-width': formula(
     'W = width a third of the length in from the narrower end',

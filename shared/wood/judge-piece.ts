@@ -2,8 +2,12 @@ import type { CalendarDate } from '@/shared/calendar/calendar-date';
 import { daysBetween } from '@/shared/calendar/days-between';
 import type { PieceFlag } from '@/shared/wood/piece';
 
-/** One moisture reading: tenths of a per cent, as the meter showed it. */
-type PieceReading = { readonly takenOn: CalendarDate; readonly mcTenths: number };
+/** One moisture reading: tenths of a per cent, as the meter showed it and what it is taken as, where it was corrected. */
+type PieceReading = {
+  readonly takenOn: CalendarDate;
+  readonly mcTenths: number;
+  readonly correctedTenths?: number | null;
+};
 
 export type PieceFacts = {
   readonly inStock: boolean;
@@ -55,7 +59,11 @@ export function judgePiece(piece: PieceFacts, today: CalendarDate, jobId?: numbe
   if (newest === undefined) {
     if (piece.form !== 'sheet') reasons.push({ code: 'no-reading', weight: 'care' });
   } else {
-    const wettest = Math.max(...piece.readings.filter((each) => each.takenOn === newest).map((each) => each.mcTenths));
+    const wettest = Math.max(
+      ...piece.readings
+        .filter((each) => each.takenOn === newest)
+        .map(({ mcTenths, correctedTenths }) => correctedTenths ?? mcTenths),
+    );
     if (wettest > WETTEST_TENTHS) {
       reasons.push({ code: 'wet', weight: 'care', mcTenths: wettest, mostTenths: WETTEST_TENTHS });
     }

@@ -45,6 +45,7 @@ export const WOOD_SOURCES = {
     'Chapter 4, moisture content is the weight of the water over that of the dry wood',
     'memory',
   ),
+  'most-moisture': source(HANDBOOK, 'Chapter 4, maximum moisture content', 'memory'),
   'equation-13-2': source(HANDBOOK, 'Equation 13-2, p. 13-18', 'read'),
   'equation-13-3': source(HANDBOOK, 'Equation 13-3, p. 13-18', 'memory'),
   'chapter-13-meters': source(HANDBOOK, 'Chapter 13, moisture meters: range, and temperature correction', 'read'),
@@ -81,6 +82,11 @@ export const WOOD_SOURCES = {
   ),
   geometry: source('geometry', 'a shallow circular arc rises with the square of its chord', 'common-practice'),
   'geometry-area': source('geometry', 'a trapezoid is its mean width times its length', 'common-practice'),
+  'geometry-edges': source(
+    'geometry',
+    'between two points a straight edge is widest at one of them',
+    'common-practice',
+  ),
   'common-practice': source('common practice', 'no publication', 'common-practice'),
 } as const satisfies Record<string, Source>;
 

@@ -1,7 +1,7 @@
 /**
  * `npm run bench`, or `npm run bench -- --quick` on smaller books: how fast the built app answers on books of three sizes,
- * against bare SQL in the same server; how much script a first visit loads; how well codes are read. Loopback only, and
- * not one of the tests: figures are printed, and a goal missed is said, never failed.
+ * against bare SQL in the same server; how much script a first visit loads; how well codes are read; how long a photo takes
+ * to be straightened. Loopback only, and not one of the tests: figures are printed, and a goal missed is said, never failed.
  */
 import fs from 'node:fs';
 import os from 'node:os';
@@ -54,12 +54,19 @@ for (const { page, named, gzip } of loads) {
   );
 }
 printGoals(goals());
+console.log(
+  await run(path.resolve('node_modules/.bin/tsx'), ['tests/bench/draw-outlines.ts', ...(quick ? ['200', '3'] : [])]),
+);
 if (process.argv.includes('--no-decoders') === false) {
   console.log('\nDecoders');
   console.log(
     await run(path.resolve('node_modules/.bin/tsx'), ['tests/bench/decoders.ts', ...(quick ? ['28', '20'] : [])]),
   );
 }
+console.log('\nStraightening a photo');
+console.log(
+  await run(path.resolve('node_modules/.bin/tsx'), ['tests/bench/straighten.ts', ...(quick ? ['--quick'] : [])]),
+);
 process.exit(0);
 
 async function openShop(containers: number): Promise<Shop> {

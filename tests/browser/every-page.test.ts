@@ -13,6 +13,10 @@ const PAGES = [
   '/on-hand?show=wood',
   '/on-hand?q=resin',
   '/on-hand/fits',
+  '/on-hand/wall',
+  '/on-hand/wall?species=Walnut&thick=50 mm&free=yes',
+  '/on-hand?show=wood&form=board&free=yes',
+  '/species?q=oak',
   '/on-hand/fits?shape=rectangle&l=1800&w=600&r=50',
   '/pull',
   '/jobs',
@@ -27,6 +31,8 @@ const PAGES = [
 const THINGS = [
   { list: '/on-hand?q=resin', link: 'a[href^="/containers/"]' },
   { list: '/on-hand?show=wood', link: 'a[href^="/pieces/"]' },
+  { list: '/on-hand?show=wood&form=pack', link: 'a[href^="/pieces/"]' },
+  { list: '/on-hand?show=wood&form=sheet', link: 'a[href^="/pieces/"]' },
   { list: '/places', link: 'a[href^="/places/"]' },
   { list: '/products', link: 'a[href^="/products/"]' },
   { list: '/jobs', link: 'a[href^="/jobs/"]:not([href$="new"])' },
@@ -46,9 +52,15 @@ describe('every page of the demo workshop', () => {
       const href = await page.locator(link).first().getAttribute('href');
       if (href) things.push(href);
     }
+    const piece = things.find((href) => href.startsWith('/pieces/'));
     await page.goto(things[0] ?? '');
     const lot = await page.locator('a[href^="/lots/"]').first().getAttribute('href');
-    things = [...things, lot ?? '', `/labels?codes=${things[0]?.split('/').at(-1)}`];
+    things = [
+      ...things,
+      lot ?? '',
+      `/labels?codes=${things[0]?.split('/').at(-1)}`,
+      ...['photo', 'measure', 'marks', 'cut', 'print'].map((part) => `${piece}/${part}`),
+    ];
     await context.close();
   });
   afterAll(async () => {
@@ -65,7 +77,7 @@ describe('every page of the demo workshop', () => {
 
   it.each(LOOKS)('has nothing axe would name, nothing off the side, and no error: $name', async ({ size, scheme }) => {
     const { page, context, trouble } = await visit(browser, served.url, { size, scheme });
-    expect(things).toHaveLength(THINGS.length + 2);
+    expect(things).toHaveLength(THINGS.length + 7);
     for (const path of [...PAGES, ...things]) {
       await page.goto(path, { waitUntil: 'networkidle' });
       expect(await page.locator('h1').count(), path).toBe(1);

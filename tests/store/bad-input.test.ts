@@ -20,7 +20,7 @@ import { openContainer } from '@/app/_server/stock/open-container';
 import { type ReceiveContainers, receiveContainers } from '@/app/_server/stock/receive-containers';
 import { type ReceivePieces, receivePieces } from '@/app/_server/stock/receive-pieces';
 import { recordInspection } from '@/app/_server/stock/record-inspection';
-import { recordReading } from '@/app/_server/stock/record-reading';
+import { recordReadings } from '@/app/_server/stock/record-readings';
 import { weighContainer } from '@/app/_server/stock/weigh-container';
 import { sayRefusal } from '@/app/_server/words/say-refusal';
 import { aSlab, RESIN, stocked } from '@/tests/support/stock-of-a-test';
@@ -307,12 +307,12 @@ describe('what a book refuses, and writes nothing of', () => {
     await refused(recordInspection, { ...look, kind: 'test-pour' }, 'override-needs-test-pour', 'note');
     await refused(recordInspection, { ...look, lotId: 9999 }, 'not-found');
     await refused(recordInspection, { ...look, containerLabel: slab }, 'not-found', 'containerLabel');
-    const read = { label: slab, takenOn: TODAY, mcTenths: 96, meter: '', spot: '' };
+    const read = { label: slab, takenOn: TODAY, meter: '', readings: [{ mcTenths: 96 }] };
     for (const mcTenths of [-1, 2501, 9.5, Number.NaN]) {
-      await refused(recordReading, { ...read, mcTenths }, 'outside-range', 'mcTenths');
+      await refused(recordReadings, { ...read, readings: [{ mcTenths }] }, 'outside-range', 'readings.0.moisture');
     }
-    await refused(recordReading, { ...read, takenOn: day('2026-11-26') }, 'received-in-the-future', 'takenOn');
-    await refused(recordReading, { ...read, label }, 'not-found');
+    await refused(recordReadings, { ...read, takenOn: day('2026-11-26') }, 'received-in-the-future', 'takenOn');
+    await refused(recordReadings, { ...read, label }, 'not-found');
   });
 
   it('a decision without its reason', async () => {

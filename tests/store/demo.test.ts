@@ -165,6 +165,46 @@ describe('the demo workshop', () => {
     expect(Math.max(...pieces.map((each) => each.readings.length))).toBeGreaterThanOrEqual(5);
   });
 
+  it('shows everything of the wood rooms: shapes, marks, a pair, a cut family, a pack part-taken, sheets, readings, air', async () => {
+    const { pieces } = await allOnHand(book, 'wood');
+    const measured = pieces.filter((each) => each.shape?.source === 'stations');
+    expect(measured.length).toBeGreaterThanOrEqual(8);
+    // A grown edge is no straight line: the outline has more corners than three widths would give.
+    for (const { shape } of measured) expect(shape?.outline.ring.length).toBeGreaterThan(12);
+    const marks = pieces.map((each) => each.marks);
+    expect(marks.some((each) => each.straps.length > 1)).toBe(true);
+    expect(marks.some((each) => each.endChecks.length > 0)).toBe(true);
+    const kinds = new Set(marks.flatMap((each) => each.defects.map((defect) => defect.kind)));
+    for (const kind of ['knot', 'check', 'bark inclusion', 'break', 'punk', 'hole', 'stain'] as const) {
+      expect(kinds, kind).toContain(kind);
+    }
+    const pair = pieces.filter((each) => each.pairedWith !== null);
+    expect(pair.map((each) => each.pairedWith?.label).sort()).toEqual(pair.map((each) => each.label).sort());
+    expect(pair).toHaveLength(2);
+
+    const parts = pieces.filter((each) => each.shape?.source === 'cut');
+    expect(parts.map((each) => each.form).sort()).toEqual(['offcut', 'slab']);
+    const [cut] = await book.read.cut.findMany({ where: { kind: 'cut' } });
+    expect(JSON.parse(cut?.scrap ?? '[]')).toHaveLength(1);
+
+    const pack = pieces.find((each) => each.form === 'pack');
+    const left = pack?.boards.filter((board) => !board.taken).length ?? 0;
+    expect(left).toBeGreaterThan(0);
+    expect(left).toBeLessThan(pack?.boards.length ?? 0);
+    expect(pieces.filter((each) => each.species === pack?.species && each.form === 'board')).toHaveLength(5);
+
+    const sheets = pieces.filter((each) => each.form === 'sheet');
+    expect(new Set(sheets.map((each) => each.grain))).toEqual(new Set(['length', 'none']));
+    expect(sheets.every((each) => each.faceA !== '' && each.faceB !== '')).toBe(true);
+    expect(pieces.some((each) => each.cupNm !== null && each.bowNm !== null && each.twistNm !== null)).toBe(true);
+    expect(pieces.some((each) => each.sapwoodNm !== null)).toBe(true);
+    const placed = pieces.flatMap((each) => each.readings).filter((reading) => reading.alongNm !== null);
+    expect(new Set(placed.map((reading) => reading.depthNm)).size).toBeGreaterThan(2);
+    expect(await book.read.piece.count({ where: { sellerVolumeMm3: { not: null } } })).toBeGreaterThanOrEqual(2);
+    expect(await book.read.roomLog.count()).toBeGreaterThan(40);
+    expect(await book.read.roomSeason.count({ where: { removedById: null } })).toBe(4);
+  });
+
   it('has a pull on a test pour, and one that was put back', async () => {
     const overridden = await book.read.entry.findMany({ where: { overrideInspectionId: { not: null } } });
     expect(overridden).toMatchObject([{ kind: 'pulled', verdict: 'stop' }]);

@@ -1,6 +1,7 @@
 import type { Metadata } from 'next';
 import Link from 'next/link';
 import { bookForPage } from '@/app/_server/book/book-for-page';
+import { listSpecies } from '@/app/_server/stock/list-species';
 import { Page } from '@/app/_ui/page';
 import { OnHand } from '@/app/(shop)/on-hand/_ui/on-hand';
 import styles from '@/app/(shop)/on-hand/_ui/on-hand.module.css';
@@ -16,7 +17,7 @@ export default async function OnHandPage({
 }) {
   const { book, head } = await bookForPage();
   const ask = readAsk(await searchParams);
-  const shelf = await readShelf(book, head, ask);
+  const [shelf, species] = await Promise.all([readShelf(book, head, ask), listSpecies(book)]);
   return (
     <Page
       title="On hand"
@@ -29,7 +30,7 @@ export default async function OnHandPage({
       }
     >
       {/* A write starts the list afresh: what was shown further down may have changed. */}
-      <OnHand key={head.revision} ask={ask} shelf={shelf} today={head.today} />
+      <OnHand key={head.revision} ask={ask} shelf={shelf} today={head.today} species={species} prefer={head.units} />
     </Page>
   );
 }

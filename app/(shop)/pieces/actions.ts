@@ -6,12 +6,23 @@ import { takeBoards } from '@/app/_server/cuts/take-boards';
 import { noteSellerFigures } from '@/app/_server/shapes/seller-figures';
 import { changePiece } from '@/app/_server/stock/change-piece';
 import { givePiece } from '@/app/_server/stock/give-piece';
-import { recordReading } from '@/app/_server/stock/record-reading';
-import { changePieceSchema, giveSchema, readingSchema, takeBoardsSchema } from '@/app/(shop)/pieces/schema';
+import { noteSawn } from '@/app/_server/stock/note-sawn';
+import { noteWarp } from '@/app/_server/stock/note-warp';
+import { recordReadings } from '@/app/_server/stock/record-readings';
+import { strikeReading } from '@/app/_server/stock/strike-reading';
+import { readingSchema } from '@/app/(shop)/pieces/reading-schema';
+import {
+  changePieceSchema,
+  giveSchema,
+  sawnSchema,
+  strikeSchema,
+  takeBoardsSchema,
+  warpSchema,
+} from '@/app/(shop)/pieces/schema';
 import { sellerSchema } from '@/app/(shop)/pieces/seller-schema';
 
 export async function readingAction(key: string, input: unknown) {
-  return act(async () => readingSchema(await typingContext()), key, input, recordReading);
+  return act(async () => readingSchema(await typingContext()), key, input, recordReadings);
 }
 
 export async function giveAction(key: string, input: unknown) {
@@ -28,4 +39,16 @@ export async function sellerAction(key: string, input: unknown) {
 
 export async function takeBoardsAction(key: string, input: unknown) {
   return act(takeBoardsSchema, key, input, takeBoards);
+}
+
+export async function strikeAction(key: string, input: unknown) {
+  return act(strikeSchema, key, input, strikeReading);
+}
+
+export async function warpAction(key: string, input: unknown) {
+  return act(async () => warpSchema(await typingContext()), key, input, noteWarp);
+}
+
+export async function sawnAction(key: string, input: unknown) {
+  return act(sawnSchema, key, input, noteSawn);
 }

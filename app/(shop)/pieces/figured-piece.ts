@@ -1,5 +1,4 @@
-import type { PieceLine } from '@/app/_server/stock/load-piece';
-import { meterKindOf } from '@/app/(shop)/pieces/meter-kind';
+import type { PieceLine, ReadingLine } from '@/app/_server/stock/load-piece';
 import { readSpot } from '@/app/(shop)/pieces/read-spot';
 import { type Outline, ringsOf } from '@/shared/outline/outline';
 import { outlineArea } from '@/shared/outline/outline-area';
@@ -7,7 +6,9 @@ import { boundsOf } from '@/shared/outline/outline-bounds';
 import { usableWidths, type WidthAt } from '@/shared/outline/usable-widths';
 import { widthAt } from '@/shared/outline/width-at';
 import { type Nanometres, nanometres } from '@/shared/units/nanometres';
+import { tenthsCelsius } from '@/shared/units/tenths-celsius';
 import type { UnitSystem } from '@/shared/units/unit-system';
+import { meterKindOf } from '@/shared/wood/meter-words';
 import type { MoistureReading } from '@/shared/wood/moisture-reading';
 import type { PieceForm } from '@/shared/wood/piece';
 import { type ReadingSummary, summariseReadings } from '@/shared/wood/summarise-readings';
@@ -24,6 +25,11 @@ export type FiguredPiece = {
   readonly readings: readonly MoistureReading[];
   readonly place: string | null;
   readonly placeLabel: string | null;
+  /** Its own label; null where it is not in the book yet. */
+  readonly label: string | null;
+  readonly sawn: PieceLine['sawn'];
+  /** Off a straightedge; null where nobody measured. */
+  readonly warp: Readonly<Record<'cup' | 'bow' | 'twist', Nanometres | null>>;
 };
 
 export type MeasuredFigures = {
@@ -52,9 +58,12 @@ type Known = Pick<
   | 'placeLabel'
   | 'readings'
 > &
-  Partial<Pick<PieceLine, 'shape'>>;
+  Partial<Pick<PieceLine, 'shape' | 'label' | 'sawn' | 'cupNm' | 'bowNm' | 'twistNm'>>;
 
-/** A piece line as the computations of wood take it. Meter and spot are read from their words as far as they say anything. */
+/**
+ * A piece line as the computations of wood take it. Where the kind of meter or the place was not kept as such, they are
+ * read from their words as far as those say anything.
+ */
 export function figuredPiece(line: Known, prefer: UnitSystem): FiguredPiece {
   return {
     form: line.form,
@@ -67,14 +76,28 @@ export function figuredPiece(line: Known, prefer: UnitSystem): FiguredPiece {
       thickness: line.thicknessNm,
     },
     measured: line.shape ? measuredFigures(line.shape.outline) : null,
-    readings: line.readings.map(({ takenOn, mcTenths, meter, spot }) => ({
-      on: takenOn,
-      rawTenths: mcTenths,
-      meter: meterKindOf(meter),
-      ...readSpot(spot, line.lengthNm, prefer),
-    })),
+    readings: line.readings.map((reading) => moistureReading(reading, line.lengthNm, prefer)),
     place: line.place,
     placeLabel: line.placeLabel,
+    label: line.label ?? null,
+    sawn: line.sawn ?? '',
+    warp: { cup: line.cupNm ?? null, bow: line.bowNm ?? null, twist: line.twistNm ?? null },
+  };
+}
+
+function moistureReading(reading: ReadingLine, length: Nanometres, prefer: UnitSystem): MoistureReading {
+  const { depthNm, alongNm, acrossNm, correctedTenths, speciesSetting, woodTenthsC } = reading;
+  return {
+    on: reading.takenOn,
+    rawTenths: reading.mcTenths,
+    meter: reading.meterKind || meterKindOf(reading.meter),
+    ...readSpot(reading.spot, length, prefer),
+    ...(alongNm !== null && { along: alongNm }),
+    ...(acrossNm !== null && { across: acrossNm }),
+    ...(depthNm !== null && { depth: depthNm }),
+    ...(correctedTenths !== null && { correctedTenths }),
+    ...(speciesSetting && { speciesSetting }),
+    ...(woodTenthsC !== null && { woodTemperature: tenthsCelsius(woodTenthsC) }),
   };
 }
 

@@ -1,10 +1,10 @@
 import type { PieceLine } from '@/app/_server/stock/load-piece';
 import { minorUnits } from '@/shared/units/minor-units';
-import { printLength } from '@/shared/units/print-length';
 import { printMoney } from '@/shared/units/print-money';
 import type { UnitSystem } from '@/shared/units/unit-system';
 import { measurePack } from '@/shared/wood/measure-pack';
 import { type PackFigures, packFigures, sayBoardFeet } from '@/shared/wood/pack-figures';
+import { sayBoardSize } from '@/shared/wood/say-board-size';
 import { shareAmongBoards } from '@/shared/wood/share-among-boards';
 import { sellerDifference, trueBoardFeet } from '@/shared/wood/true-board-feet';
 
@@ -26,15 +26,13 @@ export type PackRow = {
 /** A pack ready to be shown: its table, its board feet each with how it was reckoned, and what is left. */
 export function packView(line: PieceLine, sellerMm3: number | null, prefer: UnitSystem) {
   const figures = packFigures(line);
-  const print = (length: PieceLine['lengthNm']) =>
-    printLength(length, { prefer, denominator: 64, style: prefer === 'metric' ? 'inches' : 'feet' });
   const { cost } = line;
   const shares = cost ? shareAmongBoards(cost.minor, line.boards) : [];
   const rows = line.boards.map(
     ({ id, length, width, taken }, nr): PackRow => ({
       id,
       nr: nr + 1,
-      size: `${print(width)} × ${print(length)}`,
+      size: sayBoardSize({ width, length }, prefer),
       lengthMm: length / NM_PER_MM,
       widthMm: width / NM_PER_MM,
       boardFeet: sayBoardFeet(figures.boardFeet[nr] ?? 0),

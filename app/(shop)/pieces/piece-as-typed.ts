@@ -20,6 +20,7 @@ export type TypedPiece = Pick<
   | 'flitchNumber'
   | 'note'
   | 'origin'
+  | 'sapwood'
   | 'quarters'
   | 'surfacing'
   | 'grain'
@@ -45,6 +46,7 @@ export function pieceAsTyped(line: PieceLine, prefer: UnitSystem): TypedPiece {
     flitchNumber: line.flitchNumber === null ? '' : String(line.flitchNumber),
     note: line.note,
     origin: line.origin,
+    sapwood: line.sapwoodNm === null ? '' : printLengthExact(line.sapwoodNm, prefer),
     quarters: line.quarters === null ? '' : String(line.quarters),
     surfacing: line.surfacing,
     grain: line.grain,

@@ -39,6 +39,7 @@ export function pieceFacts(
             : `${say(line.widthStartNm)} at the start, ${say(line.widthMiddleNm)} in the middle, ${say(line.widthEndNm)} at the end`,
     },
     { term: 'Thickness', value: say(line.thicknessNm) },
+    ...(line.sapwoodNm === null ? [] : [{ term: 'Sapwood', value: `${say(line.sapwoodNm)} deep from the edge` }]),
     ...soldFacts(line, prefer),
     ...(line.facts.flags.length
       ? [{ term: 'Seen on it', value: line.facts.flags.map((flag) => PIECE_FLAG_WORDS[flag]).join(', ') }]

@@ -2,6 +2,7 @@ import { parseTemperature } from '@/shared/units/parse-temperature';
 import type { UnitSystem } from '@/shared/units/unit-system';
 import { type AirTemperature, type EquilibriumMoisture, equilibriumMoisture } from '@/shared/wood/equilibrium-moisture';
 import type { Explained } from '@/shared/wood/explained';
+import { readHumidity } from '@/shared/wood/read-humidity';
 
 export type RoomRead = {
   /** What wood settles at there; undefined until both fields read. */
@@ -12,13 +13,8 @@ export type RoomRead = {
 };
 
 const TEMPERATURE_PROBLEM = 'This does not read as a temperature of a room. Try 20 °C or 68 °F.';
-const HUMIDITY_PROBLEM = 'Relative humidity lies between 0 and 99 %. Type what the hygrometer shows, for example 45.';
-
-/** A relative humidity as a hygrometer shows it, 0 up to but not including 100 %; undefined where it does not read as one. */
-function readHumidity(text: string): number | undefined {
-  const found = /^(\d{1,2}(?:[.,]\d)?)\s*%?$/.exec(text.trim());
-  return found ? Number(found[1]?.replace(',', '.')) : undefined;
-}
+export const HUMIDITY_PROBLEM =
+  'Relative humidity lies between 0 and 99 %. Type what the hygrometer shows, for example 45.';
 
 /** The air of a room as it is typed, and the moisture content wood settles at in it. `20 °C`, `45` settles at 8.5 %. */
 export function readRoom(typed: { temperature: string; humidity: string }, prefer: UnitSystem): RoomRead {

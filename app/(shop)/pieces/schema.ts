@@ -1,11 +1,13 @@
 import { z } from 'zod';
 import type { ChangePiece } from '@/app/_server/stock/change-piece';
+import type { NoteWarp } from '@/app/_server/stock/note-warp';
 import { thingLabel, words } from '@/app/(shop)/_parts/acts/schemas';
-import { readFields, type Typing } from '@/app/(shop)/arrive/read-fields';
+import type { Typing } from '@/app/(shop)/arrive/read-fields';
 import { woodSchema } from '@/app/(shop)/arrive/wood/schema';
 import { NO_TALLY } from '@/app/(shop)/arrive/wood/tally';
 import { MOST_AT_ONCE } from '@/shared/labels/most-at-once';
-import { readMoisture, sayMoistureError } from '@/shared/wood/read-moisture';
+import { parseLength } from '@/shared/units/parse-length';
+import { sayLengthError } from '@/shared/units/say-length-error';
 
 export const giveSchema = z.object({
   label: thingLabel,
@@ -20,18 +22,25 @@ export const takeBoardsSchema = z.object({
   why: words(200),
 });
 
-/** A moisture reading as typed. */
-export function readingSchema(typing: Typing) {
+/** A reading that is struck out, and why. */
+export const strikeSchema = z.object({ label: thingLabel, readingId: z.int().positive(), why: words(500) });
+
+export const sawnSchema = z.object({ label: thingLabel, sawn: z.enum(['', 'flat', 'quarter', 'mixed']) });
+
+/** Cup, bow and twist as typed; what stays empty was not measured. */
+export function warpSchema(typing: Typing): z.ZodType<NoteWarp> {
   return z
-    .object({ label: thingLabel, takenOn: words(60), moisture: words(20), meter: words(80), spot: words(120) })
-    .transform(({ moisture, ...typed }, context) => {
-      const read = readFields(typing, context);
-      const takenOn = read.day('takenOn', typed.takenOn);
-      if (typed.takenOn.trim() === '') read.say('takenOn', 'Give the day it was read.');
-      const mc = readMoisture(moisture);
-      if (!mc.ok) read.say('moisture', sayMoistureError(mc.error));
-      if (!takenOn || !mc.ok) return z.NEVER;
-      return { ...typed, takenOn, mcTenths: mc.value, meter: typed.meter.trim(), spot: typed.spot.trim() };
+    .object({ label: thingLabel, cup: words(40), bow: words(40), twist: words(40) })
+    .transform(({ label, ...typed }, context) => {
+      const measure = (field: 'cup' | 'bow' | 'twist') => {
+        const text = typed[field].trim();
+        if (text === '') return null;
+        const read = parseLength(text, { prefer: typing.prefer });
+        if (read.ok) return read.value;
+        context.addIssue({ code: 'custom', path: [field], message: sayLengthError(read.error, typing) });
+        return null;
+      };
+      return { label, cupNm: measure('cup'), bowNm: measure('bow'), twistNm: measure('twist') };
     });
 }
 
@@ -61,7 +70,8 @@ export function changePieceSchema(typing: Typing): z.ZodType<ChangePiece> {
         return z.NEVER;
       }
       const { species, lengthNm, widthStartNm, widthMiddleNm, widthEndNm, thicknessNm } = read.data;
-      const { flags, flitch, flitchNumber, note, origin, quarters, surfacing, grain, faceA, faceB } = read.data;
+      const { flags, flitch, flitchNumber, note, origin, sapwoodNm, quarters, surfacing, grain, faceA, faceB } =
+        read.data;
       return {
         label,
         why,
@@ -76,6 +86,7 @@ export function changePieceSchema(typing: Typing): z.ZodType<ChangePiece> {
         flitchNumber,
         note,
         origin,
+        sapwoodNm,
         quarters,
         surfacing,
         grain,

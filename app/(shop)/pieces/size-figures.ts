@@ -49,10 +49,10 @@ function widthFigures(
   const say = (length: number) => printLength(nanometres(length), { prefer, style: 'inches' });
   const figure = (term: string, { width, along }: PlacedWidth): Figure => ({
     term,
-    value: `${say(width)}, ${say(along)} along`,
+    value: `${say(width)}, at ${say(along)}`,
     how: explained(width, 'usable-width', { alongMm: along / 1e6, points }).how,
   });
-  return [figure('Narrowest unbroken width', narrowest), figure('Widest unbroken width', widest)];
+  return [figure('Narrowest', narrowest), figure('Widest', widest)];
 }
 
 /** How what a seller counts by the rule for boards lies to what is there. */

@@ -1,7 +1,7 @@
 import { faceAndVolume } from '@/app/(shop)/pieces/face-and-volume';
 import type { FiguredPiece } from '@/app/(shop)/pieces/figured-piece';
 import { DRY_ENOUGH } from '@/app/(shop)/pieces/work-out-weight';
-import { type Nanometres, nanometres } from '@/shared/units/nanometres';
+import type { Nanometres } from '@/shared/units/nanometres';
 import type { Explained } from '@/shared/wood/explained';
 import {
   type Flattened,
@@ -13,11 +13,6 @@ import {
 import type { Species } from '@/shared/wood/species';
 import { weighBeforeAndAfter } from '@/shared/wood/weigh-before-and-after';
 
-/** What the usual passes take in all. */
-export const USUAL_ALLOWANCE: Nanometres = nanometres(
-  USUAL_PASSES.reduce((sum, { takes, faces }) => sum + takes * faces, 0),
-);
-
 export type FlatteningAsked = {
   readonly thickness: Nanometres;
   readonly width: Nanometres;
@@ -25,8 +20,8 @@ export type FlatteningAsked = {
   readonly cup: Nanometres;
   readonly bow: Nanometres;
   readonly twist: Nanometres;
-  /** What planing and sanding take in all; the usual when left out. */
-  readonly allowance?: Nanometres;
+  /** What planing and sanding take, pass by pass; the usual when left out. */
+  readonly passes?: readonly FlatteningPass[];
   readonly cutTo?: { readonly width: Nanometres; readonly length: Nanometres };
 };
 
@@ -35,9 +30,7 @@ export function workOutFlattening(asked: FlatteningAsked): {
   readonly whole: Explained<Flattened>;
   readonly cutFirst?: Explained<Flattened>;
 } {
-  const { thickness, width, length, cup, bow, twist, allowance, cutTo } = asked;
-  const passes: readonly FlatteningPass[] =
-    allowance === undefined || allowance === USUAL_ALLOWANCE ? USUAL_PASSES : [{ takes: allowance, faces: 1 }];
+  const { thickness, width, length, cup, bow, twist, passes = USUAL_PASSES, cutTo } = asked;
   const piece = { thickness, width, length, warp: { cup, bow, twist } };
   return {
     whole: flattenWhole(piece, passes),

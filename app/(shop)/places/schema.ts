@@ -4,7 +4,7 @@ import { sayTemperatureError } from '@/app/(shop)/places/say-temperature-error';
 import { parseOwnLabel } from '@/shared/scan-codes/parse-own-label';
 import { parseTemperature } from '@/shared/units/parse-temperature';
 
-const placeLabel = z
+export const placeLabel = z
   .string()
   .max(20)
   .refine((text) => {

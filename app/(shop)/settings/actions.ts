@@ -6,11 +6,17 @@ import { changeServing } from '@/app/_server/book/change-serving';
 import { changeSettings } from '@/app/_server/book/change-settings';
 import { proveNow } from '@/app/_server/book/prove-now';
 import { sayBookTrouble } from '@/app/_server/book/trouble-of-book';
+import { typingContext } from '@/app/_server/book/typing-context';
+import { changeHouseSizes } from '@/app/_server/cuts/change-house-sizes';
 import type { Difference } from '@/app/_server/ledger/prove-book';
-import { servingSchema, settingsSchema } from '@/app/(shop)/settings/schema';
+import { houseSchema, servingSchema, settingsSchema } from '@/app/(shop)/settings/schema';
 
 export async function changeSettingsAction(key: string, input: unknown) {
   return act(settingsSchema, key, input, changeSettings);
+}
+
+export async function changeHouseAction(key: string, input: unknown) {
+  return act(async () => houseSchema(await typingContext()), key, input, changeHouseSizes);
 }
 
 export async function changeServingAction(key: string, input: unknown) {

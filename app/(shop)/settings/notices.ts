@@ -63,6 +63,12 @@ export const LIBRARIES: readonly (Notice & { packages: readonly string[] })[] = 
     licence: 'Apache License 2.0 and MIT',
     by: '© 2018 ZXing for JS',
   },
+  {
+    name: 'clipper2-ts, after Clipper2',
+    packages: ['clipper2-ts'],
+    licence: 'Boost Software License 1.0',
+    by: '© 2010–2025 Angus Johnson; in TypeScript by Jeremy Tribby',
+  },
   { name: 'bwip-js', packages: ['bwip-js'], licence: 'MIT', by: '© 2011–2026 Mark Warren' },
   { name: 'PDFKit and fontkit', packages: ['pdfkit', 'fontkit'], licence: 'MIT', by: '© 2014 Devon Govett' },
   {

@@ -2,6 +2,7 @@ import type { Metadata } from 'next';
 import { aboutProgram } from '@/app/_server/book/about-program';
 import { bookForPage } from '@/app/_server/book/book-for-page';
 import { readServing, servingNow } from '@/app/_server/book/serving';
+import { readHouse } from '@/app/_server/cuts/read-house';
 import { nameOfVisitor, namesOnDevice } from '@/app/_server/who/who-is-writing';
 import { Code } from '@/app/_ui/code';
 import { Facts } from '@/app/_ui/facts';
@@ -9,28 +10,39 @@ import { LinkKey } from '@/app/_ui/keys';
 import { Page } from '@/app/_ui/page';
 import { Section } from '@/app/_ui/section';
 import { DeviceForm } from '@/app/(shop)/settings/_ui/device-form';
+import { HouseForm } from '@/app/(shop)/settings/_ui/house-form';
 import { NetworkForm } from '@/app/(shop)/settings/_ui/network-form';
 import { Proof } from '@/app/(shop)/settings/_ui/proof';
 import styles from '@/app/(shop)/settings/_ui/settings.module.css';
 import { WorkshopForm } from '@/app/(shop)/settings/_ui/workshop-form';
 import { DATA, FONTS, LIBRARIES, type Notice } from '@/app/(shop)/settings/notices';
+import { printLengthExact } from '@/shared/units/print-length-exact';
 
 export const metadata: Metadata = { title: 'Settings' };
 
 export default async function SettingsPage() {
-  const { head } = await bookForPage();
+  const { book, head } = await bookForPage();
   const [serving, names, otherwise] = await Promise.all([readServing(), namesOnDevice(), nameOfVisitor()]);
   const about = aboutProgram();
+  const house = await readHouse(book);
+  const sizes = {
+    houseLengthNm: printLengthExact(house.lengthNm, head.units),
+    houseWidthNm: printLengthExact(house.widthNm, head.units),
+    kerfNm: printLengthExact(house.kerfNm, head.units),
+  };
   const { name, timeZone, units, dateOrder } = head;
   return (
     <Page title="Settings" context={head.demo ? `${name}, a demo` : name}>
-      <Section title="Places and labels">
+      <Section title="Places, labels, woods">
         <div className={styles.keys}>
           <LinkKey href="/places" variant="ghost">
             Places
           </LinkKey>
           <LinkKey href="/labels" variant="ghost">
             Print labels
+          </LinkKey>
+          <LinkKey href="/species" variant="ghost">
+            Species
           </LinkKey>
         </div>
       </Section>
@@ -43,6 +55,9 @@ export default async function SettingsPage() {
           <DeviceForm key={`${names.who} ${names.device}`} now={names} otherwise={otherwise} />
         </Section>
       </div>
+      <Section title="Offcuts and the saw">
+        <HouseForm key={JSON.stringify(sizes)} now={sizes} prefer={head.units} />
+      </Section>
       <div className={styles.two}>
         <Section title="Who can reach the book">
           <NetworkForm now={servingNow()} next={serving.network} />

@@ -32,8 +32,7 @@ const ids = (kind: string) => `SELECT value FROM json_each(@ids, '$.${kind}')`;
 
 const LIVE = 'JOIN Stock s ON s.id = stockId WHERE s.quantity > 0 AND';
 const HIT = `SELECT stockId AS id FROM Container ${LIVE} productId IN (${ids('product')})
-    UNION ALL SELECT stockId FROM Container ${LIVE} lotId IN
-      (SELECT stockId FROM Lot WHERE stockId IN (${ids('lot')}) AND productId NOT IN (${ids('product')}))
+    UNION ALL SELECT stockId FROM Container ${LIVE} lotId IN (${ids('lot')}) AND productId NOT IN (${ids('product')})
     UNION ALL SELECT stockId FROM Container ${LIVE} stockId IN (${ids('container')}) AND lotId NOT IN (${ids('lot')})
       AND productId NOT IN (${ids('product')})
     UNION ALL SELECT s.id FROM Stock s JOIN Container ON stockId = s.id WHERE s.kind = 'container'

@@ -3,8 +3,9 @@ import { type Pen, writeEntry } from '@/app/_server/ledger/write-entry';
 import { type AddedPiece, addPiece } from '@/app/_server/stock/add-piece';
 import { loadPiece, type PieceLine } from '@/app/_server/stock/load-piece';
 import { FACT_COLUMNS } from '@/app/_server/stock/piece-fields';
+import { STRUCK, standing } from '@/app/_server/stock/struck-readings';
 import { err, ok } from '@/shared/result/result';
-import { printLength } from '@/shared/units/print-length';
+import { sayBoardSize } from '@/shared/wood/say-board-size';
 import { shareAmongBoards } from '@/shared/wood/share-among-boards';
 
 /** Boards to be taken out of a pack, by their numbers in its tally. */
@@ -98,8 +99,12 @@ function boardColumns(pen: Pen, stockId: number) {
 }
 
 /** Where and how deep on which board it was read is of no use to another board. */
-function packReadings(pen: Pen, pieceId: number) {
-  return pen.tx.reading.findMany({
+async function packReadings(pen: Pen, pieceId: number) {
+  const struck = await pen.tx.entry.findMany({
+    where: { stockId: pieceId, kind: STRUCK },
+    select: { reference: true },
+  });
+  const readings = await pen.tx.reading.findMany({
     where: { pieceId },
     select: {
       id: true,
@@ -115,12 +120,12 @@ function packReadings(pen: Pen, pieceId: number) {
     },
     orderBy: { id: 'asc' },
   });
+  return standing(readings, struck);
 }
 
 function sayTaken(boards: PieceLine['boards'], units: string): string {
   const prefer = units === 'metric' ? 'metric' : 'imperial';
-  const print = (nm: PieceLine['lengthNm']) => printLength(nm, { prefer, denominator: 64, style: 'inch-marks' });
-  const said = boards.slice(0, 3).map(({ length, width }) => `${print(length)} × ${print(width)}`);
+  const said = boards.slice(0, 3).map((board) => sayBoardSize(board, prefer));
   const more = boards.length - said.length;
   const many = `${boards.length} board${boards.length === 1 ? '' : 's'}`;
   return `${many}, ${said.join('; ')}${more > 0 ? ` and ${more} more` : ''}`;

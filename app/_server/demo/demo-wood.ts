@@ -4,8 +4,9 @@ import { keepDrawing } from '@/app/_server/demo/keep-drawing';
 import { addPhoto } from '@/app/_server/stock/add-photo';
 import { changeHold } from '@/app/_server/stock/change-hold';
 import { givePiece } from '@/app/_server/stock/give-piece';
+import type { SoldFacts } from '@/app/_server/stock/piece-fields';
 import { type ReceivePieces, receivePieces } from '@/app/_server/stock/receive-pieces';
-import { recordReading } from '@/app/_server/stock/record-reading';
+import { recordReadings } from '@/app/_server/stock/record-readings';
 
 const WALNUT: WoodColours = { heart: '#6b4a34', sap: '#cdb48e', line: '#3b2517', bark: '#2b1d14' };
 const ELM: WoodColours = { heart: '#a9794e', sap: '#d8bd91', line: '#6f4726', bark: '#3d2c1f' };
@@ -21,7 +22,7 @@ type Row = {
   /** Moisture in tenths of a per cent when it arrived. */
   mc?: number;
 } & Pick<ReceivePieces, 'form' | 'species'> &
-  Partial<Pick<ReceivePieces, 'count' | 'flags' | 'flitch' | 'flitchNumber' | 'costMinor' | 'note'>>;
+  Partial<Pick<ReceivePieces, 'count' | 'flags' | 'flitch' | 'flitchNumber' | 'costMinor' | 'note' | keyof SoldFacts>>;
 
 const walnut = (nr: number, size: Row['size'], more: Partial<Row> = {}): Row => ({
   key: `walnut ${nr}`,
@@ -34,6 +35,8 @@ const walnut = (nr: number, size: Row['size'], more: Partial<Row> = {}): Row => 
   place: 'slab-rack-a',
   mc: 164,
   costMinor: 86_000,
+  origin: 'Thornwick estate, windblown',
+  sapwoodNm: 34 * MM,
   ...more,
   flags: ['live-edge-left', 'live-edge-right', ...(more.flags ?? [])],
 });
@@ -48,8 +51,25 @@ const elm = (nr: number, size: Row['size'], more: Partial<Row> = {}): Row => ({
   place: 'slab-rack-b',
   mc: 236,
   costMinor: 54_000,
+  origin: 'Rill bank, a hedgerow tree',
+  sapwoodNm: 28 * MM,
   flags: ['live-edge-left', 'live-edge-right'],
   ...more,
+});
+
+const ash = (nr: number, size: Row['size'], flags: Row['flags'] = []): Row => ({
+  key: `ash slab ${nr}`,
+  daysAgo: 100,
+  form: 'slab',
+  species: 'Ash',
+  flitch: 'Culver lane A',
+  flitchNumber: nr,
+  size,
+  place: 'slab-rack-b',
+  mc: 128,
+  costMinor: 31_500,
+  origin: 'Culver lane',
+  flags: ['live-edge-left', 'live-edge-right', ...flags],
 });
 
 const ROWS: Row[] = [
@@ -65,6 +85,8 @@ const ROWS: Row[] = [
   elm(1, [2480, 560, 540, 610, 65]),
   elm(2, [2510, 690, 655, 720, 65], { flags: ['live-edge-left', 'live-edge-right', 'checked'] }),
   elm(3, [2500, 700, 640, 745, 65]),
+  ash(1, [2580, 520, 470, 560, 55]),
+  ash(2, [2600, 585, 530, 610, 55], ['checked']),
   {
     key: 'oak slab',
     daysAgo: 12,
@@ -98,6 +120,9 @@ const ROWS: Row[] = [
     place: 'board-rack',
     mc: 96,
     costMinor: 4_600,
+    quarters: 4,
+    surfacing: 'rough',
+    origin: 'Berry hill, Germany',
   },
   {
     key: 'ash boards',
@@ -109,6 +134,8 @@ const ROWS: Row[] = [
     place: 'board-rack',
     mc: 91,
     costMinor: 5_900,
+    quarters: 6,
+    surfacing: 'rough',
   },
   {
     key: 'maple board',
@@ -130,6 +157,10 @@ const ROWS: Row[] = [
     size: [2440, 1220, 1220, 1220, 18],
     place: 'sheet-bay',
     costMinor: 6_400,
+    grain: 'length',
+    faceA: 'BB',
+    faceB: 'CP, plugged',
+    origin: 'Latvia',
   },
   {
     key: 'oak mdf',
@@ -139,6 +170,21 @@ const ROWS: Row[] = [
     size: [2440, 1220, 1220, 1220, 19],
     place: 'sheet-bay',
     costMinor: 7_900,
+    grain: 'length',
+    faceA: 'Crown-cut oak, A',
+    faceB: 'Balancing veneer',
+  },
+  {
+    key: 'white board',
+    daysAgo: 52,
+    form: 'sheet',
+    species: 'Melamine-faced chipboard',
+    size: [2800, 2070, 2070, 2070, 18],
+    place: 'sheet-bay',
+    costMinor: 5_600,
+    grain: 'none',
+    faceA: 'White, pearl',
+    faceB: 'White, pearl',
   },
   {
     key: 'walnut offcuts',
@@ -158,6 +204,9 @@ const ROWS: Row[] = [
     species: 'Birch plywood',
     size: [1220, 600, 600, 600, 18],
     place: 'offcut-bin',
+    grain: 'length',
+    faceA: 'BB',
+    faceB: 'CP, plugged',
   },
 ];
 
@@ -196,6 +245,13 @@ export const DEMO_WOOD: readonly DemoAct[] = [
           receivedOn: shop.on,
           placeLabel: shop.label(row.place),
           note: row.note ?? '',
+          origin: row.origin,
+          sapwoodNm: row.sapwoodNm,
+          quarters: row.quarters,
+          surfacing: row.surfacing,
+          grain: row.grain,
+          faceA: row.faceA,
+          faceB: row.faceB,
           reading: row.mc === undefined ? undefined : { mcTenths: row.mc, meter: METER, spot: 'mid-face' },
         });
         for (const [nr, piece] of pieces.entries()) {
@@ -213,12 +269,11 @@ export const DEMO_WOOD: readonly DemoAct[] = [
       by: 'tobi',
       async act(shop) {
         for (const [key, mcTenths] of Object.entries(mc)) {
-          await shop.run(recordReading, {
+          await shop.run(recordReadings, {
             label: shop.label(key),
             takenOn: shop.on,
-            mcTenths,
             meter: METER,
-            spot: 'mid-face, 300 mm from the end',
+            readings: [{ mcTenths, spot: 'mid-face, 300 mm from the end' }],
           });
         }
       },

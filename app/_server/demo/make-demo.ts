@@ -1,11 +1,14 @@
 import { setUpBook } from '@/app/_server/book/set-up-book';
+import { DEMO_BOARDS } from '@/app/_server/demo/demo-boards';
 import { DEMO_DELIVERIES } from '@/app/_server/demo/demo-deliveries';
 import { DEMO_JOBS } from '@/app/_server/demo/demo-jobs';
 import { DEMO_MATERIALS } from '@/app/_server/demo/demo-materials';
 import { DEMO_PLACES } from '@/app/_server/demo/demo-places';
 import { DEMO_PRODUCTS } from '@/app/_server/demo/demo-products';
 import { DEMO_PULLS } from '@/app/_server/demo/demo-pulls';
+import { DEMO_ROOMS } from '@/app/_server/demo/demo-rooms';
 import { DEMO_TIME_ZONE, type DemoAct, liveThrough } from '@/app/_server/demo/demo-shop';
+import { DEMO_SLABS } from '@/app/_server/demo/demo-slabs';
 import { DEMO_WOOD } from '@/app/_server/demo/demo-wood';
 import type { OpenBook } from '@/prisma/open-book';
 
@@ -37,6 +40,9 @@ export function makeDemo(book: OpenBook, now: Date): Promise<void> {
     ...DEMO_DELIVERIES,
     ...DEMO_MATERIALS,
     ...DEMO_WOOD,
+    ...DEMO_SLABS,
+    ...DEMO_BOARDS,
+    ...DEMO_ROOMS,
     ...DEMO_PULLS,
   ]);
 }

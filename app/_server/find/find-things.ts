@@ -1,37 +1,34 @@
+import { lotsByWords } from '@/app/_server/find/lots-by-words';
 import { readQuery } from '@/app/_server/find/read-query';
 import { type FoundKind, searchWords, wholeWords } from '@/app/_server/find/search-words';
+import { AFTER, begins, firstFew, hasWord, joined, MOST } from '@/app/_server/find/word-range';
 import { Prisma } from '@/prisma/generated/client';
 import type { OpenBook } from '@/prisma/open-book';
 
 /** Ids by kind, in the order found. */
 export type Found = Record<FoundKind, number[]> & {
   containers: number[];
-  /** The words fit more things than were looked through: more letters find the rest. */
-  cut: boolean;
+  /** Of what the search fits more than was looked through: more letters find the rest. */
+  cut: ReadonlySet<FoundKind | 'container'>;
 };
-
-/** The character after every letter and digit: the end of a prefix's range on the index. */
-const AFTER = '\u{10FFFF}';
-const MOST = 500;
 
 /**
  * Finds things whose words begin with every word of the query, as you type it: a range on the word index for the longest
  * word, the others checked on what it finds, until there are enough. A lot is found by its code, beside words of its
  * product; by those alone its product is. An own label is found with its dash or without, and a code that was taught by
- * its beginning, as it is printed. Labels of what is used up are left out unless they are asked for.
+ * its beginning, as it is printed. Labels, wood and lots of which nothing is left are left out before the rest is cut to
+ * 500, unless they are asked for.
  */
 export async function findThings(
   book: OpenBook,
   query: string,
   { withEmpty = false }: { withEmpty?: boolean } = {},
 ): Promise<Found> {
-  const found: Found = { product: [], lot: [], piece: [], place: [], job: [], containers: [], cut: false };
+  const found: Found = { product: [], lot: [], piece: [], place: [], job: [], containers: [], cut: new Set() };
   const { words, label, codes } = readQuery(query);
-  const asked = [...byWords(words), ...byLabel(label, withEmpty), ...byCode(codes)];
+  const asked = [...byWords(words, withEmpty), ...byLabel(label, withEmpty), ...byCode(codes)];
   if (asked.length === 0) return found;
-  // All in one question: asked one by one, the asking took longer than the finding.
-  const rows = await book.read.$queryRaw<{ kind: FoundKind | 'container'; refId: number | bigint }[]>`
-    ${Prisma.join(asked, ' UNION ALL ')}`;
+  const rows = await rowsOf(book, asked);
   const ids = {
     product: new Set<number>(),
     lot: new Set<number>(),
@@ -40,21 +37,43 @@ export async function findThings(
     job: new Set<number>(),
     container: new Set<number>(),
   };
-  for (const { kind, refId } of rows) ids[kind].add(Number(refId));
+  const cut = new Set<FoundKind | 'container'>();
+  const take = (each: Row[]) => {
+    for (const { kind, refId } of each) refId === null ? cut.add(kind) : ids[kind].add(Number(refId));
+  };
+  take(rows);
+  if (ids.lot.size >= MOST && !withEmpty) {
+    // Most of them may be used up, which is only worth looking at where there are too many.
+    ids.lot.clear();
+    take(await rowsOf(book, [lotsByWords(wordsOfLots(words), 'left'), ...byCode(codes)]));
+  }
   for (const kind of KINDS) found[kind] = [...ids[kind]];
   found.containers = [...ids.container];
-  found.cut = Object.values(ids).some((some) => some.size >= MOST);
+  for (const kind of [...KINDS, 'container' as const]) if (ids[kind].size >= MOST) cut.add(kind);
+  found.cut = cut;
   return found;
 }
 
+type Row = { kind: FoundKind | 'container'; refId: number | bigint | null };
+
+/** All in one question: asked one by one, the asking took longer than the finding. */
+function rowsOf(book: OpenBook, asked: Prisma.Sql[]): Promise<Row[]> {
+  return book.read.$queryRaw<Row[]>`${Prisma.join(asked, ' UNION ALL ')}`;
+}
+
+const wordsOfLots = (text: string) => wholeWords(text).slice(0, 6);
+
 const KINDS: readonly FoundKind[] = ['product', 'lot', 'piece', 'place', 'job'];
 
-function byWords(text: string): Prisma.Sql[] {
+function byWords(text: string, withEmpty: boolean): Prisma.Sql[] {
   const words = searchWords(text).slice(0, 6);
   const [longest, ...others] = [...words].sort((a, b) => b.length - a.length);
   if (!longest) return [];
   const kinds = KINDS.filter((kind) => kind !== 'lot');
-  return [...kinds.map((kind) => idsOf(kind, longest, others)), lotIds(wholeWords(text).slice(0, 6))];
+  return [
+    ...kinds.map((kind) => idsOf(kind, longest, others, kind === 'piece' && !withEmpty ? IS_LEFT : Prisma.empty)),
+    lotsByWords(wordsOfLots(text), 'any'),
+  ];
 }
 
 function byLabel(label: string | undefined, withEmpty: boolean): Prisma.Sql[] {
@@ -80,51 +99,14 @@ function byCode(codes: string[]): Prisma.Sql[] {
   ];
 }
 
+const IS_LEFT = Prisma.sql`AND EXISTS (SELECT 1 FROM "Stock" s WHERE s."id" = a."refId" AND s."quantity" > 0)`;
+
 /** Ids of one kind that have a word beginning with `first` and, for each of the others, a word beginning with it. */
-function idsOf(kind: FoundKind, first: string, others: string[]): Prisma.Sql {
+function idsOf(kind: FoundKind, first: string, others: string[], left: Prisma.Sql): Prisma.Sql {
   const also = others.map((word) => Prisma.sql`AND ${hasWord(Prisma.sql`${kind}`, Prisma.sql`a."refId"`, word)}`);
   return firstFew(
     Prisma.sql`SELECT DISTINCT a."kind", a."refId" FROM "SearchWord" a
-    WHERE a."kind" = ${kind} AND ${begins('a', first)} ${joined(also)}`,
+    WHERE a."kind" = ${kind} AND ${begins('a', first)} ${joined(also)} ${left}`,
     kind,
   );
 }
-
-/** Lots that have a word of their own beginning with one of these, and for each of the others one too, or their product has. */
-function lotIds(words: string[]): Prisma.Sql {
-  // Half of all lots have a word that begins with one certain letter: beside others it says too little to begin with.
-  const telling = words.filter((word) => word.length > 1 || words.length === 1);
-  const ways = (telling.length ? telling : words.slice(0, 1)).map((own) => {
-    const also = words
-      .filter((word) => word !== own)
-      .map(
-        (word) => Prisma.sql`AND (l."productId" IN
-            (SELECT b."refId" FROM "SearchWord" b WHERE b."kind" = 'product' AND ${begins('b', word)})
-          OR ${hasWord(Prisma.sql`'lot'`, Prisma.sql`a."refId"`, word)})`,
-      );
-    // A word that nothing begins with is asked for once, not once for every lot.
-    const known = words
-      .filter((word) => word !== own)
-      .map(
-        (word) => Prisma.sql`AND EXISTS
-        (SELECT 1 FROM "SearchWord" b WHERE b."kind" IN ('lot', 'product') AND ${begins('b', word)})`,
-      );
-    const lot = also.length ? Prisma.sql`JOIN "Lot" l ON l."stockId" = a."refId"` : Prisma.empty;
-    return Prisma.sql`SELECT a."kind", a."refId" FROM "SearchWord" a ${lot}
-      WHERE a."kind" = 'lot' AND ${begins('a', own)} ${joined([...known, ...also])}`;
-  });
-  return firstFew(Prisma.sql`SELECT DISTINCT * FROM (${Prisma.join(ways, ' UNION ALL ')}) "any"`, 'lot');
-}
-
-const joined = (parts: Prisma.Sql[]) => (parts.length ? Prisma.join(parts, ' ') : Prisma.empty);
-
-const firstFew = (ids: Prisma.Sql, name: string) =>
-  Prisma.sql`SELECT * FROM (${ids} LIMIT ${MOST}) ${Prisma.raw(`"${name}"`)}`;
-
-const begins = (table: 'a' | 'b', word: string) => {
-  const column = Prisma.raw(`${table}."word"`);
-  return Prisma.sql`${column} >= ${word} AND ${column} < ${word + AFTER}`;
-};
-
-const hasWord = (kind: Prisma.Sql, refId: Prisma.Sql, word: string) =>
-  Prisma.sql`EXISTS (SELECT 1 FROM "SearchWord" b WHERE b."kind" = ${kind} AND b."refId" = ${refId} AND ${begins('b', word)})`;

@@ -1,6 +1,7 @@
 import { containersOnHand } from '@/app/_server/find/containers-on-hand';
 import { type Found, findThings } from '@/app/_server/find/find-things';
 import { piecesOnHand } from '@/app/_server/find/pieces-on-hand';
+import type { WoodFilter } from '@/app/_server/find/wood-filter';
 import type { ContainerLine } from '@/app/_server/stock/judgeable';
 import type { PieceLine } from '@/app/_server/stock/load-piece';
 import { Prisma } from '@/prisma/generated/client';
@@ -14,6 +15,8 @@ export type OnHandAsk = {
   after?: number;
   /** Also what is used up. */
   withEmpty?: boolean;
+  /** Of wood: what it is narrowed to. */
+  wood?: WoodFilter | undefined;
 };
 
 export type OnHandPage = {
@@ -26,9 +29,10 @@ export type OnHandPage = {
   total: number | null;
   /** There are more than `total`. */
   more: boolean;
-  /** How many of what is searched for the other shelf has, where this one has none. */
+  /** How many of what is searched for the other shelf has, where this one has none; counted, and said, as `total` is. */
   elsewhere: number;
-  /** The search fits more than was looked through, so `total` is a least. */
+  elsewhereMore: boolean;
+  /** The search fits more of this shelf than was looked through, so `total` is a least. */
   cut: boolean;
   /** Give it as `after` for the next page; null on the last. */
   next: number | null;
@@ -36,6 +40,12 @@ export type OnHandPage = {
 
 /** As many rows as a phone shows in a few flicks; more are fetched when they are asked for. */
 export const PAGE = 20;
+
+/** What a search finds that leads to something on a shelf. */
+const LEADS_TO = {
+  materials: ['product', 'lot', 'container', 'place'],
+  wood: ['piece', 'place'],
+} as const;
 
 /** One page of what is on hand, or of what a search finds: containers by product, oldest first; wood by species and form. */
 export async function onHand(book: OpenBook, ask: OnHandAsk): Promise<OnHandPage> {
@@ -47,14 +57,17 @@ export async function onHand(book: OpenBook, ask: OnHandAsk): Promise<OnHandPage
     products: [],
     jobs: [],
     elsewhere: 0,
-    cut: found?.cut ?? false,
+    elsewhereMore: false,
+    cut: LEADS_TO[ask.show].some((kind) => found?.cut.has(kind)),
     ...(ask.show === 'materials'
       ? await containersOnHand(book, ask, found, PAGE)
       : await piecesOnHand(book, ask, found, PAGE)),
   };
   if (found && page.total === 0) {
     const other = ask.show === 'materials' ? piecesOnHand : containersOnHand;
-    page.elsewhere = (await other(book, ask, found, 1)).total ?? 0;
+    const there = await other(book, ask, found, 1);
+    page.elsewhere = there.total ?? 0;
+    page.elsewhereMore = there.more;
   }
   if (found && ask.after === undefined) await addOthers(book, found, page);
   return page;

@@ -1,6 +1,7 @@
 import { MOST_COUNTED } from '@/app/_server/find/containers-on-hand';
 import type { Found } from '@/app/_server/find/find-things';
 import type { OnHandAsk } from '@/app/_server/find/on-hand';
+import { woodFilter } from '@/app/_server/find/wood-filter';
 import { type PieceLine, pieceLine, pieceSelect } from '@/app/_server/stock/load-piece';
 import { Prisma } from '@/prisma/generated/client';
 import type { OpenBook } from '@/prisma/open-book';
@@ -19,7 +20,8 @@ export async function piecesOnHand(
   if (found && !hits) return { pieces: [], total: ask.after === undefined ? 0 : null, more: false, next: null };
   const wanted = Prisma.sql`"Piece" w JOIN "Stock" s ON s."id" = w."stockId"
     ${hits ? Prisma.sql`JOIN (${hits}) hit ON hit."id" = w."stockId"` : Prisma.empty}
-    WHERE 0 = 0 ${ask.withEmpty ? Prisma.empty : Prisma.sql`AND s."quantity" > 0`}`;
+    WHERE 0 = 0 ${ask.withEmpty ? Prisma.empty : Prisma.sql`AND s."quantity" > 0`}
+    ${woodFilter(ask.wood)}`;
   const after = ask.after === undefined ? Prisma.empty : await afterThat(book, ask.after);
   const ids = await book.read.$queryRaw<{ id: number }[]>`
     SELECT w."stockId" AS "id" FROM ${wanted} ${after} ORDER BY w."species", w."form", w."stockId" LIMIT ${size + 1}`;

@@ -8,7 +8,17 @@ import { judgePiece, type PieceReason } from '@/shared/wood/judge-piece';
 export type FitCondition =
   | PieceReason
   /** So much thinner, flattened, than the top is to be. */
-  | { readonly code: 'too-thin'; readonly by: Nanometres; readonly left: Nanometres };
+  | { readonly code: 'too-thin'; readonly by: Nanometres; readonly left: Nanometres }
+  /** Only heartwood was asked for, and nobody measured how deep the sapwood is. */
+  | { readonly code: 'sapwood-unknown' }
+  /** The finished top weighs more than it may, in grams. */
+  | { readonly code: 'too-heavy'; readonly grams: number; readonly by: number }
+  | { readonly code: 'weight-unknown' }
+  /** Dry after the day asked for; null is never, in the air it stands in. */
+  | { readonly code: 'dry-late'; readonly on: CalendarDate | null; readonly latest: CalendarDate | null }
+  | { readonly code: 'dry-unknown'; readonly because: 'no-readings' | 'no-air' | 'room-too-damp' | 'too-few' }
+  /** Taken alone it would leave its sister without one. */
+  | { readonly code: 'splits-pair'; readonly sister: string };
 
 /** What is asked beside the shape. */
 export type AskedBeside = {
@@ -18,10 +28,10 @@ export type AskedBeside = {
   readonly mostTenths?: number | undefined;
 };
 
-/** The thickness left when the usual passes have flattened it, with no warp measured. */
-export function thicknessLeft({ thicknessNm, lengthNm, widthMiddleNm }: PieceLine): Nanometres {
+/** The thickness left when the usual passes have flattened it whole, with the warp that was measured, or none. */
+export function thicknessLeft({ thicknessNm, lengthNm, widthMiddleNm, cupNm, bowNm, twistNm }: PieceLine): Nanometres {
   const none = nanometres(0);
-  const warp = { cup: none, bow: none, twist: none };
+  const warp = { cup: cupNm ?? none, bow: bowNm ?? none, twist: twistNm ?? none };
   return flattenWhole({ thickness: thicknessNm, width: widthMiddleNm, length: lengthNm, warp }).value.left;
 }
 
@@ -33,7 +43,7 @@ export function newestWettest({ readings }: Pick<PieceLine, 'readings'>) {
     .at(-1);
   if (takenOn === undefined) return undefined;
   const those = readings.filter((each) => each.takenOn === takenOn);
-  return { takenOn, mcTenths: Math.max(...those.map((each) => each.mcTenths)) };
+  return { takenOn, mcTenths: Math.max(...those.map((each) => each.correctedTenths ?? each.mcTenths)) };
 }
 
 /**

@@ -1,11 +1,10 @@
 import type { FitAnswer } from '@/shared/fit/fit-answer';
 import { fitOnePiece } from '@/shared/fit/fit-one-piece';
-import { type ReadRequest, regionFor } from '@/shared/fit/fit-request';
+import { type ReadRequest, regionFor, type SlabToSearch } from '@/shared/fit/fit-request';
 import { holdsShape } from '@/shared/fit/holds-shape';
 import type { FoundPlace } from '@/shared/fit/pieces-to-place';
 import { topArea } from '@/shared/fit/top-area';
 import { stretched } from '@/shared/fit/top-shape';
-import type { Outline } from '@/shared/outline/outline';
 import { outlineArea } from '@/shared/outline/outline-area';
 import { boundsOf } from '@/shared/outline/outline-bounds';
 import { type Nanometres, nanometres } from '@/shared/units/nanometres';
@@ -25,9 +24,9 @@ export type OutlineFit = {
 /** A tenth of a millimetre, in the micrometres of the search. */
 const STEP = 100;
 
-/** Judges one outline by `fitOnePiece`, then measures what there is to spare with the containment test alone. */
-export function fitPiece(id: string, outline: Outline, request: ReadRequest): OutlineFit {
-  const slab = { id, outline, defects: [], endChecks: [] };
+/** Judges one slab, with what is marked on it, by `fitOnePiece`, then measures what there is to spare with the containment test alone. */
+export function fitPiece(slab: SlabToSearch, request: ReadRequest): OutlineFit {
+  const { outline } = slab;
   const fit = fitOnePiece(slab, request);
   if (fit.answer !== 'yes') return { fit };
   const whole = outlineArea(outline);
@@ -44,11 +43,7 @@ export function fitPiece(id: string, outline: Outline, request: ReadRequest): Ou
 }
 
 /** Halving between a width that fits at that place and one that does not. */
-function spareAcross(
-  slab: Parameters<typeof regionFor>[0],
-  { part, placement }: FoundPlace,
-  request: ReadRequest,
-): Nanometres {
+function spareAcross(slab: SlabToSearch, { part, placement }: FoundPlace, request: ReadRequest): Nanometres {
   const region = regionFor(slab, request);
   const { sizes } = request;
   const { bottom, top } = boundsOf(slab.outline.ring);

@@ -14,6 +14,7 @@ import { parseOwnLabel } from '@/shared/scan-codes/parse-own-label';
 import { printOwnLabel } from '@/shared/scan-codes/print-own-label';
 import type { LabelDate } from '@/shared/shelf-life/types/label-date';
 import { printQuantity } from '@/shared/units/print-quantity';
+import { packFigures, sayPackSize } from '@/shared/wood/pack-figures';
 import { sayPieceSize } from '@/shared/wood/say-piece-size';
 
 /** What stands on the labels with these codes, in the order asked; refuses the first one the book never gave. */
@@ -65,7 +66,7 @@ export async function labelContentFor(codes: string[]): Promise<Result<LabelCont
       title: `${line.species} ${line.form}`,
       lines: [
         line.facts.flags.includes('strapped') ? 'STRAPPED' : '',
-        sayPieceSize(line, { prefer }),
+        line.form === 'pack' ? sayPackSize(packFigures(line)) : sayPieceSize(line, { prefer }),
         flitch,
         `in ${sayDate(line.receivedOn, { order })}`,
       ].filter(Boolean),

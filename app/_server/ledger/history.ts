@@ -74,6 +74,7 @@ export async function history(
       reference: true,
       verdict: true,
       reversesId: true,
+      reverses: { select: { cut: { select: { entryId: true } } } },
       reversedBy: { select: { id: true } },
       job: { select: { id: true, name: true } },
       product: { select: { name: true } },
@@ -120,7 +121,7 @@ export async function history(
       place: row.place?.name ?? null,
       reverses: row.reversesId,
       reversedBy: row.reversedBy?.id ?? null,
-      canReverse: row.reversedBy === null && row.movements.length > 0 && !isChangeOfJob(row),
+      canReverse: row.reversedBy === null && row.movements.length > 0 && !isChangeOfJob(row) && !row.reverses?.cut,
       movements: row.movements.map((line) => ({
         label: line.stock.label,
         stockKind: line.stock.kind,

@@ -1,5 +1,6 @@
 import { balanceOf, stockSelect } from '@/app/_server/ledger/balance-of';
 import { proveOpenedDays, proveOverrides, provePhotos } from '@/app/_server/ledger/prove-facts';
+import { proveCuts, provePacks, provePairsAndShapes } from '@/app/_server/ledger/prove-wood';
 import type { WriteTransaction } from '@/prisma/open-book';
 import { type Balance, emptyBalance, type StockKind } from '@/shared/ledger/balance';
 import { differingFields } from '@/shared/ledger/differing-fields';
@@ -14,7 +15,7 @@ export type Proof = { entries: number; movements: number; things: number; differ
 
 type Reader = Pick<
   WriteTransaction,
-  'book' | 'entry' | 'movement' | 'stock' | 'container' | 'photo' | '$queryRawUnsafe'
+  'book' | 'entry' | 'movement' | 'stock' | 'container' | 'photo' | 'piece' | 'cut' | '$queryRawUnsafe'
 >;
 
 const PAGE = 5000;
@@ -22,7 +23,8 @@ const PAGE = 5000;
 /**
  * Checks every rule on a book and names what differs: balances equal the fold of their movements, every movement starts
  * where the last one ended, entries are numbered without gaps, reversals are exact opposites, labels check, references
- * hold, an override rests on a passed test pour, nothing was opened before it was made, and the database's own integrity
+ * hold, an override rests on a passed test pour, nothing was opened before it was made, what was cut adds up to what it
+ * was cut from, pairs name each other, and the database's own integrity
  * check passes; given the folder of the photos, that they are there. Reads only. What is written meanwhile would look
  * torn: give it a transaction of its own, as `proveNow` does, where anything may be.
  */
@@ -93,6 +95,9 @@ export async function proveBook(tx: Reader, photos?: string): Promise<Proof> {
   await proveReversals(tx, found);
   await proveOverrides(tx, found);
   await proveOpenedDays(tx, found);
+  await proveCuts(tx, found);
+  await provePairsAndShapes(tx, found);
+  await provePacks(tx, found);
   if (photos !== undefined) await provePhotos(tx, photos, found);
   return { entries, movements, things, differences };
 }

@@ -1,4 +1,5 @@
 import type { Command } from '@/app/_server/act';
+import { movedOnSince } from '@/app/_server/cuts/moved-on-since';
 import { refuseClosedJob } from '@/app/_server/jobs/refuse-closed-job';
 import { balanceOf, stockSelect } from '@/app/_server/ledger/balance-of';
 import { isChangeOfJob } from '@/app/_server/ledger/is-change-of-job';
@@ -20,6 +21,7 @@ export const reverseEntry: Command<{ entryId: number; why: string }, { entryId: 
         productId: true,
         placeId: true,
         reversedBy: { select: { id: true } },
+        reverses: { select: { cut: { select: { entryId: true } } } },
         movements: { orderBy: { id: 'desc' } },
       },
     });
@@ -27,6 +29,9 @@ export const reverseEntry: Command<{ entryId: number; why: string }, { entryId: 
     if (entry.reversedBy) return err({ code: 'already-reversed', facts: { entry: entry.reversedBy.id } });
     if (entry.movements.length === 0) return err({ code: 'nothing-to-reverse' });
     if (isChangeOfJob(entry)) return err({ code: 'change-the-job-instead' });
+    if (entry.reverses?.cut) return err({ code: 'cut-again-instead' });
+    const movedOn = await movedOnSince(pen.tx, input.entryId);
+    if (movedOn) return err(movedOn);
     const why = input.why.trim();
     if (why === '') return err({ code: 'reason-needed', field: 'why' });
     const answer = { entryId: input.entryId };

@@ -21,6 +21,8 @@ export const changeMarks: Command<ChangeMarks, { label: string; added: number[] 
     if (input.add.length + input.remove.length === 0) return err({ code: 'changes-nothing' });
     const line = await loadPiece(pen.tx, input.label);
     if (!line) return err({ code: 'not-found', facts: { label: input.label } });
+    if (!line.facts.inStock) return err({ code: 'no-longer-here', facts: { label: input.label } });
+    if (line.form === 'pack') return err({ code: 'pack-has-no-outline', facts: { label: input.label } });
     const outline = outlineOfPiece(line);
     if (!outline.ok) return err({ code: 'no-outline', facts: { why: outline.error.code } });
     for (const mark of input.add) {

@@ -16,10 +16,9 @@ import type { Outline } from '@/shared/outline/outline';
 import { boundsOf } from '@/shared/outline/outline-bounds';
 import { outlineFromPhoto, type PhotoMeasuring } from '@/shared/outline/outline-from-photo';
 import { photoDoubt } from '@/shared/outline/photo-doubt';
+import { sayMiss } from '@/shared/outline/say-miss';
 import { LEAST_MEASURED_SIDE } from '@/shared/photos/photo-limits';
 import { err, ok, type Result } from '@/shared/result/result';
-import { nanometres } from '@/shared/units/nanometres';
-import { printLength } from '@/shared/units/print-length';
 
 /** The outline of a piece as it was tapped on a photo. */
 export type MeasureByPhoto = {
@@ -52,10 +51,9 @@ export const measureByPhoto: Command<MeasureByPhoto, Measured> = async (book, by
         if (!kept) return err({ code: 'photo-not-an-image', field: 'photo' });
         const { stockId, marks: on } = piece.value;
         const prefer = pen.book.units === 'metric' ? 'metric' : 'imperial';
-        const say = (millimetres: number) => printLength(nanometres(Math.ceil(millimetres * 10) * 100_000), { prefer });
         const answer = { label: input.label, marksOff: offTheWood(outline, on) };
         const sizes = saySizes(sizesOfOutline(outline), pen.book.units);
-        const off = `true to ${say(doubt.atMarks)} at the sheet and ${say(doubt.most)} where it is furthest from it`;
+        const off = `true to ${sayMiss(doubt.atMarks, prefer)} at the sheet and ${sayMiss(doubt.most, prefer)} where it is furthest from it`;
         const why = `from a photo, ${off}: ${sizes}. ${input.why.trim()}`.trim();
         await pen.enter({ stockId, why }, answer);
         const photoId = await keepPhoto(pen, stockId, kept);

@@ -3,6 +3,9 @@ import { writeEntry } from '@/app/_server/ledger/write-entry';
 import type { OpenBook } from '@/prisma/open-book';
 import { err, ok } from '@/shared/result/result';
 import { type Nanometres, nanometres } from '@/shared/units/nanometres';
+import { printLengthExact } from '@/shared/units/print-length-exact';
+import { printQuantity } from '@/shared/units/print-quantity';
+import { milligrams } from '@/shared/units/stock-unit';
 
 /** What a seller said of a piece; null where nothing was said. Volume in cubic millimetres, mass in milligrams. */
 export type SellerFigures = {
@@ -62,6 +65,25 @@ export const noteSellerFigures: Command<SellerFigures & { label: string }, { lab
     const isSame = Object.entries(data).every(([key, value]) => before[key as keyof typeof before] === value);
     if (isSame) return err({ code: 'changes-nothing' });
     await pen.tx.piece.update({ where: { stockId }, data, select: { stockId: true } });
-    await pen.enter({ stockId, why: data.sellerName }, { label });
+    await pen.enter({ stockId, why: saySeller(input, pen.book.units) }, { label });
     return ok({ label });
   });
+
+/** What was said, as the history keeps it: "Hill Sawmill; 2400 mm long; 8 %". */
+function saySeller(said: SellerFigures, units: string): string {
+  const prefer = units === 'metric' ? 'metric' : 'imperial';
+  const length = (nm: Nanometres | null, word: string) =>
+    nm === null ? '' : `${printLengthExact(nm, prefer)} ${word}`;
+  const { lengthNm, widthNm, thicknessNm, volumeMm3, massMg, mcTenths } = said;
+  return [
+    said.name.trim(),
+    length(lengthNm, 'long'),
+    length(widthNm, 'wide'),
+    length(thicknessNm, 'thick'),
+    volumeMm3 === null ? '' : `${(volumeMm3 / 1e9).toFixed(4)} m³`,
+    massMg === null ? '' : printQuantity(milligrams(massMg), 'mg', { prefer }),
+    mcTenths === null ? '' : `${mcTenths / 10} %`,
+  ]
+    .filter(Boolean)
+    .join('; ');
+}

@@ -8,7 +8,8 @@ export type SizeColumns = { lengthNm: bigint; widthStartNm: bigint; widthMiddleN
 
 /**
  * Length along the chalk line and usable width at its start, half way and at its end. What was typed at a station is
- * taken as it was typed: the outline is only true to the micrometre.
+ * taken as it was typed: the outline is only true to the micrometre. Where an outline without stations comes to a point at
+ * an end, as one tapped on a photo always does a little, the width is that of a fiftieth of the length further in.
  */
 export function sizesOfOutline(outline: Outline, chalkLine?: ChalkLine): SizeColumns {
   const { left, right } = boundsOf(outline.ring);
@@ -17,10 +18,14 @@ export function sizesOfOutline(outline: Outline, chalkLine?: ChalkLine): SizeCol
   const isWhole = (chalkLine?.gaps ?? []).length === 0;
   const width = (x: number, station?: ChalkLine['stations'][number]) =>
     station && isWhole ? BigInt(station.left) + BigInt(station.right) : BigInt(Math.round(widthAt(outline, x) * 1000));
+  const end = (x: number, inward: 1 | -1) => {
+    const within = x + (inward * (right - left)) / 50;
+    return !chalkLine && 2 * widthAt(outline, x) < widthAt(outline, within) ? within : x;
+  };
   return {
     lengthNm: first && last ? BigInt(last.at) - BigInt(first.at) : BigInt(right - left) * 1000n,
-    widthStartNm: width(left, first),
+    widthStartNm: width(end(left, 1), first),
     widthMiddleNm: width((left + right) / 2, middle),
-    widthEndNm: width(right, last),
+    widthEndNm: width(end(right, -1), last),
   };
 }

@@ -3,7 +3,8 @@ import { labelKindOf } from '@/app/_server/stock/label-kind-of';
 import { indexPiece, type PieceColumns } from '@/app/_server/stock/piece-fields';
 import type { PieceForm } from '@/shared/wood/piece';
 
-type NewPiece = PieceColumns & {
+type NewPiece = Omit<PieceColumns, 'sapwoodNm'> & {
+  sapwoodNm?: bigint | null;
   form: PieceForm;
   costMinor: bigint | null;
   currency: string | null;

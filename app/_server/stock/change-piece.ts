@@ -41,6 +41,7 @@ export const changePiece: Command<ChangePiece, { label: string }> = (book, by, i
         flitchNumber: true,
         note: true,
         origin: true,
+        sapwoodNm: true,
         quarters: true,
         surfacing: true,
         grain: true,
@@ -82,7 +83,8 @@ export const changePiece: Command<ChangePiece, { label: string }> = (book, by, i
   });
 
 /** What is not asked by whoever puts a piece right stays as it is. */
-const soldFacts = ({ quarters, surfacing, grain, ...columns }: PieceColumns): SoldFacts => ({
+const soldFacts = ({ quarters, surfacing, grain, sapwoodNm, ...columns }: PieceColumns): SoldFacts => ({
+  sapwoodNm: sapwoodNm === null ? undefined : Number(sapwoodNm),
   origin: columns.origin,
   faceA: columns.faceA,
   faceB: columns.faceB,

@@ -24,6 +24,7 @@ export async function judgeUpload(upload: Buffer): Promise<Result<JudgedUpload, 
       facts: { size: sayPhotoSize(upload.length), most: sayPhotoSize(MOST_PHOTO_BYTES) },
     });
   }
+  if (upload.length === 0) return err({ code: 'photo-not-an-image', field: 'photo' });
   const head = await sharp(upload, { ...OPENED, limitInputPixels: false })
     .metadata()
     .catch(() => undefined);

@@ -1,5 +1,6 @@
 import { type MarkRow, markSelect, readMarks } from '@/app/_server/shapes/kept-marks';
 import { readOutline } from '@/app/_server/shapes/kept-outline';
+import { standing, struckSelect } from '@/app/_server/stock/struck-readings';
 import type { WriteTransaction } from '@/prisma/open-book';
 import type { CalendarDate } from '@/shared/calendar/calendar-date';
 import type { Outline } from '@/shared/outline/outline';
@@ -41,6 +42,7 @@ export const pieceSelect = {
   faceB: true,
   readings: {
     select: {
+      id: true,
       takenOn: true,
       mcTenths: true,
       meter: true,
@@ -73,6 +75,7 @@ export const pieceSelect = {
       label: true,
       quantity: true,
       hold: true,
+      ...struckSelect,
       ownerJob: { select: { id: true, name: true } },
       place: { select: { name: true, label: true, parent: { select: { name: true } } } },
     },
@@ -80,6 +83,7 @@ export const pieceSelect = {
 } as const;
 
 type ReadingRow = {
+  id: number;
   takenOn: string;
   mcTenths: number;
   meter: string;
@@ -135,6 +139,7 @@ export type PieceRow = {
     label: string | null;
     quantity: bigint;
     hold: string;
+    entries: { reference: string }[];
     ownerJob: { id: number; name: string } | null;
     place: { name: string; label: string; parent: { name: string } | null } | null;
   };
@@ -194,7 +199,7 @@ export type PieceLine = {
   grain: '' | 'length' | 'width' | 'none';
   faceA: string;
   faceB: string;
-  /** Newest first. */
+  /** Newest first, without those struck out. */
   readings: ReadingLine[];
   /** As measured; null where only its three widths are known. */
   shape: { id: number; source: 'stations' | 'photo' | 'cut'; outline: Outline } | null;
@@ -208,7 +213,7 @@ export type PieceLine = {
 /** The row as a piece line. */
 export function pieceLine(row: PieceRow): PieceLine {
   const place = row.stock.place;
-  const readings = row.readings.map(readingLine);
+  const readings = standing(row.readings, row.stock.entries).map(readingLine);
   return {
     stockId: row.stockId,
     label: (row.stock.label ?? '') as OwnLabelCode,
@@ -271,7 +276,8 @@ export function pieceLine(row: PieceRow): PieceLine {
   };
 }
 
-function readingLine({ inheritedFromId, ...row }: ReadingRow): ReadingLine {
+/** A reading's row as the pages take it. */
+export function readingLine({ id: _, inheritedFromId, ...row }: ReadingRow): ReadingLine {
   return {
     ...row,
     takenOn: row.takenOn as CalendarDate,

@@ -23,6 +23,8 @@ export type PieceFields = {
 export type SoldFacts = {
   /** Where the tree stood. */
   origin?: string;
+  /** How deep the sapwood runs in from the edges. */
+  sapwoodNm?: number;
   /** Thickness as boards are sold, in quarters of an inch. */
   quarters?: number;
   surfacing?: Surfacing;
@@ -50,6 +52,10 @@ export function refuseFields(fields: PieceFields, count = 1): Refusal | undefine
   if (fields.quarters !== undefined && !quarterThickness(fields.quarters)) {
     return { code: 'outside-range', field: 'quarters' };
   }
+  const sapwood = fields.sapwoodNm ?? 0;
+  if (!Number.isSafeInteger(sapwood) || sapwood < 0 || sapwood > THICKEST_NM) {
+    return { code: 'outside-range', field: 'sapwood' };
+  }
   const first = fields.flitchNumber;
   if (first === undefined) return undefined;
   const isNumber = Number.isInteger(first) && first >= 1 && first + count - 1 <= MOST_FLITCH_NUMBER;
@@ -70,6 +76,7 @@ export function pieceColumns(fields: PieceFields) {
     flitchNumber: fields.flitchNumber ?? null,
     note: fields.note.trim(),
     origin: fields.origin?.trim() ?? '',
+    sapwoodNm: fields.sapwoodNm === undefined ? null : BigInt(fields.sapwoodNm),
     quarters: fields.quarters ?? null,
     surfacing: fields.surfacing ?? '',
     grain: fields.grain ?? '',

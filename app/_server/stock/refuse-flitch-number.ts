@@ -14,7 +14,7 @@ export type FlitchNumbers = {
 
 /**
  * A number that another piece of the same flitch has. One that was used keeps its number; one whose arrival was reversed
- * never came, and gives it back. An offcut may have the number of the slab it was cut from.
+ * never came, and gives it back. What was cut from a slab has the slab's number, as all its pieces have.
  */
 export async function refuseFlitchNumber(tx: WriteTransaction, wanted: FlitchNumbers): Promise<Refusal | undefined> {
   const { form, species, flitch, first, count, stockId } = wanted;
@@ -25,7 +25,8 @@ export async function refuseFlitchNumber(tx: WriteTransaction, wanted: FlitchNum
       species,
       flitch,
       flitchNumber: { gte: first, lt: first + count },
-      ...(stockId !== undefined && { NOT: { stockId } }),
+      cutId: null,
+      ...(stockId !== undefined && { NOT: { stockId: { in: await lineOf(tx, stockId) } } }),
       stock: {
         OR: [
           { quantity: { gt: 0 } },
@@ -42,4 +43,18 @@ export async function refuseFlitchNumber(tx: WriteTransaction, wanted: FlitchNum
     field: 'flitchNumber',
     facts: { number: other.flitchNumber, flitch, label: other.stock.label },
   };
+}
+
+/** A piece, and those it was cut from one after the other. */
+async function lineOf(tx: WriteTransaction, stockId: number): Promise<number[]> {
+  const line: number[] = [];
+  for (let at: number | undefined = stockId; at !== undefined; ) {
+    line.push(at);
+    const row: { cutFrom: { pieceId: number } | null } | null = await tx.piece.findUnique({
+      where: { stockId: at },
+      select: { cutFrom: { select: { pieceId: true } } },
+    });
+    at = row?.cutFrom?.pieceId;
+  }
+  return line;
 }

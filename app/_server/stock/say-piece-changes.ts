@@ -30,6 +30,7 @@ export function sayPieceChanges(before: PieceColumns, after: PieceColumns, prefe
     ...changed('flitch', before.flitch || 'none', after.flitch || 'none'),
     ...changed('number in the flitch', String(before.flitchNumber ?? 'none'), String(after.flitchNumber ?? 'none')),
     ...changed('origin', before.origin || 'none', after.origin || 'none'),
+    ...changed('sapwood', saySapwood(before.sapwoodNm, said), saySapwood(after.sapwoodNm, said)),
     ...changed('sold as', saySold(before), saySold(after)),
     ...changed('grain', before.grain || 'not said', after.grain || 'not said'),
     ...changed('face A', before.faceA || 'not said', after.faceA || 'not said'),
@@ -37,6 +38,8 @@ export function sayPieceChanges(before: PieceColumns, after: PieceColumns, prefe
     ...changed('note', before.note || 'none', after.note || 'none'),
   ];
 }
+
+const saySapwood = (nm: bigint | null, said: (nm: bigint) => string) => (nm === null ? 'not measured' : said(nm));
 
 const saySold = ({ quarters, surfacing }: PieceColumns) =>
   [quarters === null ? '' : `${quarters}/4`, surfacing].filter(Boolean).join(' ') || 'not said';

@@ -283,6 +283,78 @@ const WORDS: Record<RefusalCode, Words> = {
     what: `The photo that came is ${facts.width} × ${facts.height} pixels, not the one that was tapped on.`,
     todo: 'Choose the photo once more; the points stay.',
   }),
+  'cut-already': (facts) => ({
+    what: `${label(facts)} was cut meanwhile by ${facts.who}, into ${facts.pieces} piece${facts.pieces === 1 ? '' : 's'}.`,
+    todo: 'Load the page again: it shows them. What you drew can be drawn on one of those.',
+  }),
+  'measured-meanwhile': (facts) => ({
+    what: `${label(facts)} was measured again while you drew: it is no longer the outline you saw.`,
+    todo: 'Load the page again and draw the cut on the new outline.',
+  }),
+  'line-does-not-cut': (facts) => ({
+    what: `Line ${facts.line} ${SAY_LINE[String(facts.why)] ?? SAY_LINE['line-misses-the-wood']}.`,
+    todo: 'Draw it across the wood, or take it off.',
+  }),
+  'no-line': () => ({ what: 'There is no line to cut along.', todo: 'Tap the drawing, or type where the cut goes.' }),
+  'all-scrap': (facts) => ({
+    what: 'Every piece is scrap: nothing would be kept.',
+    todo: `Keep one of them, or throw ${label(facts)} away as a whole on its page.`,
+  }),
+  'resaw-too-thin': () => ({
+    what: 'One of the halves would be thinner than a saw can leave.',
+    todo: 'Give a thickness that leaves both a millimetre at the least, after the kerf.',
+  }),
+  'moved-on': (facts) => ({
+    what: `${label(facts)}, cut from it, has moved on: it ${SAY_MOVED_ON[String(facts.because)] ?? 'was written about'} since.`,
+    todo: 'The cut stays. Put right what is wrong on the pieces themselves.',
+  }),
+  'cut-again-instead': () => ({
+    what: 'This undid a cut. Undoing it here would make the same pieces a second time.',
+    todo: 'Cut the piece again on its page, or take the boards out of the pack again.',
+  }),
+  'no-straps': (facts) => ({
+    what: `${label(facts)} has no bands in the book.`,
+    todo: 'There is nothing to take off.',
+  }),
+  'pair-does-not-fit': (facts) => ({
+    what: `${label(facts)} cannot be the other half: ${SAY_PAIR[String(facts.why)] ?? SAY_PAIR.gone}.`,
+    todo: 'Choose another sister of the flitch.',
+  }),
+  'paired-already': (facts) => ({
+    what: `${label(facts)} is paired with ${printOwnLabel(String(facts.with ?? '') as OwnLabelCode)} already.`,
+    todo: 'Part that pair first.',
+  }),
+  'not-paired': (facts) => ({ what: `${label(facts)} is in no pair.`, todo: 'There is nothing to part.' }),
+  'wetter-than-possible': (facts) => ({
+    what: `${Number(facts.mcTenths) / 10} % is more water than this wood can hold: it is full at ${Math.floor(Number(facts.most) / 10)} %.`,
+    todo: 'Check the figure, and the species the meter was set to.',
+  }),
+  'off-the-piece': () => ({ what: 'That place is beyond the piece.', todo: 'Check the length and its unit.' }),
+  'reading-gone': () => ({ what: 'That reading was struck out already.', todo: 'There is nothing to strike.' }),
+  'no-such-season': () => ({ what: 'That season was taken off already.', todo: 'There is nothing to take off.' }),
+};
+
+const SAY_LINE: Record<string, string> = {
+  'line-has-no-direction': 'needs two different points',
+  'line-crosses-itself': 'crosses itself',
+  'line-misses-the-wood': 'misses the wood',
+  'nothing-is-left': 'leaves nothing but sawdust',
+};
+
+const SAY_MOVED_ON: Record<string, string> = {
+  moved: 'was moved',
+  held: 'was set on hold or freed',
+  given: 'was promised or freed',
+  gone: 'was taken, thrown away or cut',
+  measured: 'was measured',
+  marked: 'was marked',
+  read: 'was read with a meter',
+};
+
+const SAY_PAIR: Record<string, string> = {
+  self: 'it is the same piece',
+  gone: 'it is no longer in the shop',
+  stranger: 'it is of another flitch or another wood',
 };
 
 const SAY_SINCE: Record<string, string> = {

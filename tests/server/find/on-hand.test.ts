@@ -6,7 +6,7 @@ import { discard } from '@/app/_server/stock/discard';
 import { receivePieces } from '@/app/_server/stock/receive-pieces';
 import type { OwnLabelCode } from '@/shared/scan-codes/own-label';
 import { printOwnLabel } from '@/shared/scan-codes/print-own-label';
-import { stocked } from '@/tests/support/stock-of-a-test';
+import { aSlab, stocked } from '@/tests/support/stock-of-a-test';
 import { by, freshBook, must, type TestBook, TODAY } from '@/tests/support/test-book';
 
 let test: TestBook;
@@ -128,8 +128,10 @@ describe('what is on hand', () => {
         data: Array.from({ length: 500 }, (_, nr) => ({ word: `zinc${nr}`, kind: 'lot', refId: 100_000 + nr })),
       });
     });
-    expect((await ask({ query: 'zinc' })).cut).toBe(true);
-    expect((await ask({ query: 'zinc499' })).cut).toBe(false);
+    expect((await ask({ query: 'zinc', withEmpty: true })).cut).toBe(true);
+    // Lots lead to no wood.
+    expect((await ask({ query: 'zinc', withEmpty: true, show: 'wood' })).cut).toBe(false);
+    expect((await ask({ query: 'zinc499', withEmpty: true })).cut).toBe(false);
   });
 
   it('counts no further than 500, and walks on from page to page all the same', async () => {
@@ -142,12 +144,25 @@ describe('what is on hand', () => {
       seen.clear();
       const first = await onHand(many.book, { show: 'materials', query });
       expect([first.total, first.more], query).toEqual([500, true]);
+      const lines = [];
       for (let page = first; ; page = await onHand(many.book, { show: 'materials', query, after: page.next })) {
         for (const line of page.containers) seen.add(line.stockId);
+        lines.push(...page.containers.map(({ product, stockId }) => ({ product, stockId })));
         if (page.next === null) break;
       }
       expect(seen.size, query).toBe(600);
+      // By product, the oldest of each first, though the products came into the book in another order.
+      const inOrder = [...lines].sort((a, b) =>
+        a.product === b.product ? a.stockId - b.stockId : a.product < b.product ? -1 : 1,
+      );
+      expect(lines, query).toEqual(inOrder);
+      expect(lines[0]?.product, query).toBe('Resin five');
     }
+    expect(await onHand(many.book, { show: 'wood', query: 'resin' })).toMatchObject({
+      total: 0,
+      elsewhere: 500,
+      elsewhereMore: true,
+    });
     await many.remove();
   });
 
@@ -169,6 +184,39 @@ describe('what is on hand', () => {
     await gone.remove();
   });
 
+  it('looks past wood and lots of which nothing is left, unless what is used up is asked for', async () => {
+    const gone = await freshBook();
+    const { labels } = await stocked(gone.book, { lotCode: 'zinc-9' });
+    const { pieces } = must(await receivePieces(gone.book, by(), aSlab({ species: 'Zebrano' })));
+    const usedUp = Array.from({ length: 600 }, (_, nr) => nr + 1);
+    await gone.book.write(async (tx) => {
+      // Six hundred of each before the ones that are not: words that come first, of things with nothing left.
+      const made = await tx.stock.createManyAndReturn({
+        data: usedUp.map((nr) => ({ kind: 'piece', label: `S999${String(nr).padStart(3, '0')}` })),
+      });
+      await tx.searchWord.createMany({
+        data: made.flatMap(({ id }) => [
+          { word: `z${id}`, kind: 'piece', refId: id },
+          { word: `z${id}`, kind: 'lot', refId: id },
+        ]),
+      });
+    });
+    const materials = await onHand(gone.book, { show: 'materials', query: 'z' });
+    expect([materials.containers.map((line) => line.label), materials.cut]).toEqual([labels, false]);
+    const wood = await onHand(gone.book, { show: 'wood', query: 'z' });
+    expect([wood.pieces.map((line) => line.label), wood.cut]).toEqual([pieces.map((piece) => piece.label), false]);
+    expect((await onHand(gone.book, { show: 'wood', query: 'z', withEmpty: true })).cut).toBe(true);
+    // Where even the used-up lots are too many to look past, it says so.
+    await gone.book.write(async (tx) => {
+      await tx.searchWord.createMany({
+        data: Array.from({ length: 1_000 }, (_, nr) => ({ word: `z0${nr}`, kind: 'lot', refId: 100_000 + nr })),
+      });
+    });
+    expect(await onHand(gone.book, { show: 'materials', query: 'z' })).toMatchObject({ total: 0, cut: true });
+    expect(await onHand(gone.book, { show: 'materials', query: 'zinc' })).toMatchObject({ total: 1, cut: false });
+    await gone.remove();
+  });
+
   it('finds a lot by its code beside a word of its product, whatever the product is called since', async () => {
     expect((await ask({ query: 'satin v77' })).total).toBe(70);
     expect((await ask({ query: 'v-77 fell' })).total).toBe(70);
@@ -176,7 +224,7 @@ describe('what is on hand', () => {
   });
 
   it('says how many the other shelf has where this one has none', async () => {
-    expect(await ask({ query: 'walnut' })).toMatchObject({ total: 0, elsewhere: 3 });
+    expect(await ask({ query: 'walnut' })).toMatchObject({ total: 0, elsewhere: 3, elsewhereMore: false });
     expect(await ask({ query: 'satin', show: 'wood' })).toMatchObject({ total: 0, elsewhere: 70 });
     expect(await ask({ query: 'satin' })).toMatchObject({ total: 70, elsewhere: 0 });
     expect(await ask({ query: 'nothing like it' })).toMatchObject({ total: 0, elsewhere: 0 });

@@ -1,6 +1,7 @@
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
+import type { FitAsk } from '@/app/_server/fits/fit-ask';
 import { outlineOfPiece } from '@/app/_server/fits/outline-of-piece';
-import { type FitAsk, type FitLimits, whatFits } from '@/app/_server/fits/what-fits';
+import { type FitLimits, whatFits } from '@/app/_server/fits/what-fits';
 import { addJob } from '@/app/_server/jobs/add-job';
 import { changeHold } from '@/app/_server/stock/change-hold';
 import { givePiece } from '@/app/_server/stock/give-piece';
@@ -76,6 +77,7 @@ describe('what a top can be cut from', () => {
       trims: { start: mm(50), end: mm(50) },
       filling: true,
     },
+    make: { of: 'one' },
     freeOnly: false,
     ...more,
   });

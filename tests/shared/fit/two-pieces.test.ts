@@ -159,6 +159,16 @@ describe('two pieces either side of a river', () => {
     expect(fit.resin / (area * 40)).toBeCloseTo(1, 2);
   });
 
+  it('an oval from boards too narrow for that leaves as narrow a river as they can, its closing tips no reason for more', () => {
+    const fit = fitRiver(
+      [board(2000, 300), board(2000, 250)],
+      request({ kind: 'oval', length: mm(1800), width: mm(900) }, { grainWindow: 0 }),
+      river,
+    );
+    if (fit.answer !== 'yes') throw new Error(JSON.stringify(fit));
+    expect(fit.river.widest / 1000).toBeCloseTo(900 - 300 - 250, 1);
+  });
+
   it('says which slab has no room for a piece, and what size would do', () => {
     const of = request(rectangle(1800, 900), { grainWindow: 0 });
     expect(fitRiver([board(2000, 300), board(1000, 300)], of, river)).toEqual({

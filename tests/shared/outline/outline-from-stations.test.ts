@@ -129,9 +129,10 @@ describe('what is refused, naming the value and keeping what was entered', () =>
 
 describe('a value that looks like a slip', () => {
   it('is the one far from the line through its neighbours', () => {
-    expect(
-      doubtfulStation(line([0, 250, 250], [500, 260, 260], [1000, 26, 250], [1500, 255, 255]).stations),
-    ).toBeUndefined();
+    expect(doubtfulStation(line([0, 250, 250], [500, 260, 260], [1000, 26, 250], [1500, 255, 255]).stations)).toEqual({
+      station: 2,
+      value: 'left',
+    });
     expect(doubtfulStation(line([0, 250, 250], [500, 260, 260], [1000, 26, 26], [1500, 255, 255]).stations)).toEqual({
       station: 2,
       value: 'left',
@@ -140,6 +141,11 @@ describe('a value that looks like a slip', () => {
       station: 1,
       value: 'right',
     });
+  });
+
+  it('is none where a straight line wanders across a bowed slab, or runs close to one edge', () => {
+    expect(doubtfulStation(line([0, 100, 100], [1000, 300, -100], [2000, 100, 100]).stations)).toBeUndefined();
+    expect(doubtfulStation(line([0, 30, 500], [1000, 100, 510], [2000, 35, 500]).stations)).toBeUndefined();
   });
 
   it('is none on a slab that tapers or bulges', () => {

@@ -26,7 +26,7 @@ export function discardSchema(typing: Typing) {
   }));
 }
 
-const picture = z.instanceof(File, { message: 'Choose a picture.' });
+export const picture = z.instanceof(File, { message: 'Choose a picture.' });
 
 export const photoSchema = z.object({ stockId: id, photo: picture, caption: words(200) });
 

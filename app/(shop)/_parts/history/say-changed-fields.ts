@@ -30,6 +30,9 @@ const NAMES: Readonly<Record<string, string>> = {
   timeZone: 'time zone',
   units: 'units',
   dateOrder: 'order of typed dates',
+  houseLengthNm: 'shortest offcut to keep',
+  houseWidthNm: 'narrowest offcut to keep',
+  kerfNm: 'kerf',
 };
 
 /** Changed fields as the book keeps them (`careWindowDays: 14 → 30; name: …`), with the fields named for people. */

@@ -113,10 +113,30 @@ function sayWhat(entry: HistoryEntry, context: SayMovements): { what: string; wh
       return { what: `Marked on the drawing: ${why}`, why: '' };
     case 'boards-taken':
       return { what: `Took out of the pack: ${why}`, why: '' };
+    case 'piece-cut':
+      return { what: why, why: '' };
+    case 'straps-cut':
+      return { what: 'Cut its bands: it holds', why };
+    case 'pieces-paired':
+      return { what: `Paired for a bookmatch: ${why}`, why: '' };
+    case 'pair-parted':
+      return { what: `Parted the pair: ${why}`, why: '' };
     case 'inspected':
       return { what: why, why: '' };
     case 'reading-taken':
       return { what: `Moisture read: ${why}`, why: '' };
+    case 'reading-struck':
+      return { what: `Struck out the reading of ${why}`, why: '' };
+    case 'warp-noted':
+      return { what: `Measured off a straightedge: ${why}`, why: '' };
+    case 'sawn-noted':
+      return { what: `Noted how it was sawn: ${why}`, why: '' };
+    case 'air-logged':
+      return { what: `Wrote down the air: ${why}`, why: '' };
+    case 'season-set':
+      return { what: `Set the usual air: ${why}`, why: '' };
+    case 'season-removed':
+      return { what: `Took off the usual air: ${why}`, why: '' };
     case 'photo-added':
       return { what: 'Added a photo', why };
     case 'dates-corrected':

@@ -1,9 +1,9 @@
+import { newestWettest } from '@/app/_server/fits/conditions-of-piece';
 import type { PieceLine } from '@/app/_server/stock/load-piece';
 import type { PieceMark } from '@/app/_ui/piece/piece-mark';
 import type { RoughShape } from '@/app/_ui/piece/piece-outline';
 import { pieceMarks, sayPiece } from '@/app/(shop)/_parts/stock/say-piece';
 import type { CalendarDate } from '@/shared/calendar/calendar-date';
-import { compareDates } from '@/shared/calendar/compare-dates';
 import type { DateOrder } from '@/shared/calendar/date-readings';
 import { sayDate } from '@/shared/calendar/say-date';
 import type { Outline } from '@/shared/outline/outline';
@@ -43,7 +43,7 @@ export function pieceRow(
 ): PieceRow {
   const verdict = judgePiece(line.facts, today);
   const said = sayPiece(line, prefer);
-  const newest = [...line.readings].sort((a, b) => compareDates(a.takenOn, b.takenOn)).at(-1);
+  const newest = newestWettest(line);
   return {
     stockId: line.stockId,
     label: line.label,

@@ -4,7 +4,9 @@ import type { PieceRow } from '@/app/(shop)/_parts/stock/piece-row';
 
 /** The little drawing of a piece: as it was measured and marked, or else from its three widths with signs for what is seen on it. */
 export function RowDrawing({ row, longestMm }: { row: PieceRow; longestMm?: number }) {
-  if (row.measured) return <SlabDrawing {...row.measured} wholeMm={longestMm} label={row.drawn} />;
+  if (row.measured) {
+    return <SlabDrawing {...row.measured} live={row.shape.liveEdges} wholeMm={longestMm} label={row.drawn} />;
+  }
   return (
     <PieceDrawing
       name={row.label}

@@ -9,12 +9,14 @@ export function readCommon(typed: TypedWood, typing: Typing, read: ReturnType<ty
   const costMinor = read.money('cost', typed.cost);
   const moisture = typed.moisture.trim() === '' ? undefined : readMoisture(typed.moisture);
   if (moisture && !moisture.ok) read.say('moisture', sayMoistureError(moisture.error));
+  const sapwoodNm = read.length('sapwood', typed.sapwood);
   if (receivedOn === undefined) return undefined;
   return {
     species: typed.species.trim(),
     flags: [...typed.flags],
     flitch: typed.flitch,
     origin: typed.origin,
+    sapwoodNm,
     quarters: /^\d{1,2}$/.test(typed.quarters) ? Number(typed.quarters) : undefined,
     surfacing: typed.surfacing || undefined,
     costMinor,

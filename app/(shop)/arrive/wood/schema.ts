@@ -27,6 +27,7 @@ export const typedWood = z.object({
   placeLabel: words(20),
   note: words(2000),
   origin: words(120),
+  sapwood: words(60),
   quarters: words(2),
   surfacing: z.enum(['', ...SURFACINGS]),
   grain: z.enum(['', ...GRAINS]),

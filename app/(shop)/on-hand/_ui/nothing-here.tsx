@@ -1,20 +1,31 @@
 import { Empty } from '@/app/_ui/empty';
 import { Key, LinkKey } from '@/app/_ui/keys';
 import type { Ask } from '@/app/(shop)/on-hand/ask';
+import { sayWhatElse } from '@/app/(shop)/on-hand/say-count';
+import type { Shelf } from '@/app/(shop)/on-hand/shelf';
 
 interface NothingHereProps {
   ask: Ask;
   /** Places, products or jobs were found. */
   also: boolean;
-  /** How many things the other shelf has. */
-  elsewhere: number;
+  /** What the other shelf has, and whether all of it was looked through. */
+  shelf: Pick<Shelf, 'elsewhere' | 'elsewhereMore' | 'cut'>;
   change: (next: Ask) => void;
 }
 
 /** What to do where the shelf shows nothing. */
-export function NothingHere({ ask, also, elsewhere, change }: NothingHereProps) {
+export function NothingHere({ ask, also, shelf, change }: NothingHereProps) {
   const wood = ask.show === 'wood';
   const other = { ...ask, show: wood ? ('materials' as const) : ('wood' as const) };
+  if (wood && ask.wood) {
+    return (
+      <Empty title="No wood here is like that." toDo="Ask for less, or show all of it.">
+        <Key variant="ghost" onClick={() => change({ ...ask, wood: undefined })}>
+          Show all of it
+        </Key>
+      </Empty>
+    );
+  }
   if (ask.query.trim() === '') {
     return (
       <Empty
@@ -32,13 +43,9 @@ export function NothingHere({ ask, also, elsewhere, change }: NothingHereProps) 
   return (
     <Empty
       title={`No ${wood ? 'wood' : 'containers'} ${also ? 'of it on hand' : 'found'} for “${ask.query.trim()}”.`}
-      toDo={
-        elsewhere > 0
-          ? `The other shelf has ${sayThings(elsewhere, !wood)} for it.`
-          : 'Try fewer letters, or only the beginning of a word. What was used up shows with the switch above.'
-      }
+      toDo={sayWhatElse(shelf, ask.show)}
     >
-      {elsewhere > 0 ? (
+      {shelf.elsewhere > 0 ? (
         <Key variant="ghost" onClick={() => change(other)}>
           {wood ? 'Look under resin, finish, glue' : 'Look under wood'}
         </Key>
@@ -50,8 +57,4 @@ export function NothingHere({ ask, also, elsewhere, change }: NothingHereProps) 
       )}
     </Empty>
   );
-}
-
-function sayThings(count: number, areWood: boolean): string {
-  return `${count.toLocaleString('en')} ${areWood ? 'piece' : 'container'}${count === 1 ? '' : 's'}`;
 }

@@ -9,16 +9,28 @@ import { Materials } from '@/app/(shop)/on-hand/_ui/materials';
 import { NothingHere } from '@/app/(shop)/on-hand/_ui/nothing-here';
 import styles from '@/app/(shop)/on-hand/_ui/on-hand.module.css';
 import { useShelf } from '@/app/(shop)/on-hand/_ui/use-shelf';
+import { WoodFilter } from '@/app/(shop)/on-hand/_ui/wood-filter';
 import type { Ask } from '@/app/(shop)/on-hand/ask';
+import { sayCount, sayTotal } from '@/app/(shop)/on-hand/say-count';
 import type { Shelf } from '@/app/(shop)/on-hand/shelf';
 import type { CalendarDate } from '@/shared/calendar/calendar-date';
+import type { UnitSystem } from '@/shared/units/unit-system';
 
 const SHELVES = [
   { value: 'materials', label: 'Resin, finish, glue' },
   { value: 'wood', label: 'Wood' },
 ] as const;
 
-export function OnHand({ ask: asked, shelf: first, today }: { ask: Ask; shelf: Shelf; today: CalendarDate }) {
+interface OnHandProps {
+  ask: Ask;
+  shelf: Shelf;
+  today: CalendarDate;
+  /** The woods the book has had. */
+  species: readonly string[];
+  prefer: UnitSystem;
+}
+
+export function OnHand({ ask: asked, shelf: first, today, species, prefer }: OnHandProps) {
   const id = useId();
   const { ask, shown, busy, lost, change, showMore, again } = useShelf({ ask: asked, shelf: first });
   const { shelf } = shown;
@@ -67,6 +79,14 @@ export function OnHand({ ask: asked, shelf: first, today }: { ask: Ask; shelf: S
           Also what is used up
         </label>
       </search>
+      {ask.show === 'wood' ? (
+        <WoodFilter
+          filter={ask.wood}
+          species={species}
+          prefer={prefer}
+          onChange={(wood, soon) => change({ ...ask, wood }, soon)}
+        />
+      ) : null}
 
       <p className={styles.count} role="status">
         {busy === 'finding' ? 'Looking' : sayCount(shelf, shown.ask)}
@@ -87,7 +107,7 @@ export function OnHand({ ask: asked, shelf: first, today }: { ask: Ask; shelf: S
       {count === 0 ? (
         <NothingHere
           ask={shown.ask}
-          elsewhere={shelf.elsewhere}
+          shelf={shelf}
           also={shelf.places.length + shelf.products.length + shelf.jobs.length > 0}
           change={change}
         />
@@ -98,6 +118,9 @@ export function OnHand({ ask: asked, shelf: first, today }: { ask: Ask; shelf: S
           <div className={styles.more}>
             <LinkKey variant="ghost" href="/on-hand/fits">
               What can a top be cut from?
+            </LinkKey>
+            <LinkKey variant="ghost" href="/on-hand/wall">
+              Wall of slabs
             </LinkKey>
           </div>
           <DrawnHow rows={shelf.pieces} />
@@ -116,15 +139,4 @@ export function OnHand({ ask: asked, shelf: first, today }: { ask: Ask; shelf: S
       ) : null}
     </>
   );
-}
-
-const sayTotal = (total: number, more: boolean) => `${more ? 'more than ' : ''}${total.toLocaleString('en')}`;
-
-function sayCount({ total, more, cut }: Shelf, { query, show }: Ask): string {
-  const things = total === 1 ? (show === 'wood' ? 'piece' : 'container') : show === 'wood' ? 'pieces' : 'containers';
-  const found = query.trim() === '' ? '' : ` for “${query.trim()}”`;
-  if (!total) return '';
-  const said = sayTotal(total, more);
-  const count = `${said.charAt(0).toUpperCase()}${said.slice(1)} ${things}${found}`;
-  return cut ? `${count}, and maybe others: type more letters.` : count;
 }

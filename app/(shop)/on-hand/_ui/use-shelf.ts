@@ -53,7 +53,7 @@ export function useShelf(first: { ask: Ask; shelf: Shelf }) {
   // biome-ignore lint/correctness/useExhaustiveDependencies: only where the page is first drawn.
   useEffect(() => {
     const params = new URLSearchParams(window.location.search);
-    const wanted = readAsk({ q: params.get('q'), show: params.get('show'), used: params.get('used') });
+    const wanted = readAsk(Object.fromEntries(params));
     if (hrefOfAsk(wanted) !== hrefOfAsk(first.ask)) change(wanted);
     return () => clearTimeout(timer.current);
   }, []);

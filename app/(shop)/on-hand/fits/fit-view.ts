@@ -1,28 +1,33 @@
 import type { JudgedPiece } from '@/app/_server/fits/what-fits';
+import type { JudgedTogether } from '@/app/_server/fits/what-pairs';
 import { isStraight } from '@/app/(shop)/on-hand/fits/is-straight';
 import { leastMissing } from '@/app/(shop)/on-hand/fits/say-fit';
-import { drawnShape, WHOLE } from '@/shared/fit/drawn-shape';
-import type { HalfSizes } from '@/shared/fit/top-shape';
+import { drawnShape, type ShapePart, WHOLE } from '@/shared/fit/drawn-shape';
+import type { Placement } from '@/shared/fit/search-places';
+import { type HalfSizes, stretched } from '@/shared/fit/top-shape';
+import type { Outline } from '@/shared/outline/outline';
 import { boundsOf } from '@/shared/outline/outline-bounds';
+import type { PieceMarks } from '@/shared/outline/piece-marks';
+import type { Point } from '@/shared/outline/point';
 import { woodRunsAt } from '@/shared/outline/wood-runs-at';
 
-type At = { readonly x: number; readonly y: number };
+/** Solid: it fits. Dashed: it fits, with a condition. Dotted: it does not. */
+export type FitLine = 'solid' | 'dashed' | 'dotted';
 
-/** A drawing of one piece and the top on it, in millimetres, x along the piece and y down the page. */
+/** One piece drawn with what is cut from it, in micrometres of its own drawing. */
 export type FitView = {
-  readonly wood: readonly At[];
-  /** The long edges, each from start to end, the left one first; the left lies up the page. */
-  readonly edges: readonly [readonly At[], readonly At[]];
-  readonly top: readonly At[];
-  /** Solid: it fits. Dashed: it fits, with a condition. Dotted: it does not. */
-  readonly line: 'solid' | 'dashed' | 'dotted';
+  readonly label: string;
+  readonly outline: Outline;
+  readonly marks: PieceMarks;
+  readonly live: { readonly left: boolean; readonly right: boolean };
+  readonly top: readonly Point[];
+  readonly line: FitLine;
   /** Where the wood is too narrow: the places on its two edges; none on a straight board. */
-  readonly tight: readonly At[];
-  /** Around wood and top. */
-  readonly box: { readonly x: number; readonly y: number; readonly width: number; readonly height: number };
-  /** Around the top alone. */
-  readonly topBox: { readonly x: number; readonly width: number; readonly height: number };
+  readonly tight: readonly Point[];
 };
+
+/** The finished top of two pieces and a river, in micrometres about its middle: each bank's wood and the top's edge. */
+export type RiverView = { readonly top: readonly Point[]; readonly woods: readonly (readonly Point[])[] };
 
 const MOST_POINTS = 180;
 
@@ -31,47 +36,96 @@ const MOST_POINTS = 180;
  * whole top asked for where the smaller one would lie. Undefined for a no, which has no place.
  */
 export function fitView(
-  { outline, judged: { fit }, conditions }: Pick<JudgedPiece, 'outline' | 'judged' | 'conditions'>,
+  {
+    line: piece,
+    outline,
+    judged: { fit },
+    conditions,
+  }: Pick<JudgedPiece, 'line' | 'outline' | 'judged' | 'conditions'>,
   sizes: HalfSizes,
 ): FitView | undefined {
   if (fit.answer === 'no') return undefined;
   const least = fit.answer === 'nearly' ? leastMissing(fit.missing) : undefined;
   const place = fit.answer === 'yes' ? fit.place : least?.top.found;
   if (!place) return undefined;
-  const wood = outline.ring.map(onPage);
-  const top = thinned(drawnShape(sizes, WHOLE, place.placement)).map(onPage);
-  const bounds = boundsOf(outline.ring);
-  const at = least?.lacks === 'width' && !isStraight(outline) ? bounds.left + least.top.at / 1000 : undefined;
+  const at =
+    least?.lacks === 'width' && !isStraight(outline) ? boundsOf(outline.ring).left + least.top.at / 1000 : undefined;
   const run = at === undefined ? undefined : woodRunsAt(outline, at)[0];
   return {
-    wood,
-    edges: [edgeOf(outline.ring, 1), edgeOf(outline.ring, -1)],
-    top,
-    line: fit.answer === 'nearly' ? 'dotted' : conditions.length > 0 ? 'dashed' : 'solid',
-    tight: run && at !== undefined ? [run.to, run.from].map((y) => onPage({ x: at, y })) : [],
-    box: boxOf([...wood, ...top]),
-    topBox: boxOf(top),
+    ...drawnPiece(piece, outline),
+    top: thinned(drawnShape(sizes, WHOLE, place.placement)),
+    line: lineOf(fit.answer === 'yes', conditions.length > 0),
+    tight: run && at !== undefined ? [run.to, run.from].map((y) => ({ x: at, y })) : [],
   };
 }
 
-function onPage({ x, y }: At): At {
-  return { x: x / 1000, y: -y / 1000 };
+/** Both pieces of a pair or a river, each with its part of the top on it. */
+export function togetherViews({ members, judged }: JudgedTogether, sizes: HalfSizes): readonly FitView[] {
+  const careful = members.some(({ conditions }) => conditions.length > 0);
+  const view = (nr: 0 | 1, cut: HalfSizes, part: ShapePart, placement: Placement, isWhole: boolean): FitView[] => {
+    const member = members[nr] ?? members[0];
+    const top = thinned(drawnShape(cut, part, placement));
+    return [{ ...drawnPiece(member.line, member.outline), top, line: lineOf(isWhole, careful), tight: [] }];
+  };
+  if (judged.of === 'pair') {
+    const { fit } = judged;
+    if (fit.answer === 'no') return [];
+    const least = fit.answer === 'nearly' ? leastMissing(fit.missing).top : undefined;
+    const place = fit.answer === 'yes' ? fit.place : least?.found;
+    if (!place) return [];
+    return ([0, 1] as const).flatMap((nr) => view(nr, sizes, place.part, place.placement, fit.answer === 'yes'));
+  }
+  const river = riverOf(judged.fit);
+  if (!river) return [];
+  return river.fit.pieces.flatMap(({ slab, part, placement }) =>
+    view(slab, stretched(sizes, river.part, river.part), part, placement, judged.fit.answer === 'yes'),
+  );
 }
 
-function edgeOf(ring: readonly At[], side: 1 | -1): readonly At[] {
-  return ring
-    .filter(({ y }) => y * side > 0)
-    .sort((a, b) => a.x - b.x)
-    .map(onPage);
+/** The top as it will be: both banks with the river between them. */
+export function riverView({ members, judged }: JudgedTogether, sizes: HalfSizes): RiverView | undefined {
+  const river = judged.of === 'river' ? riverOf(judged.fit) : undefined;
+  if (!river) return undefined;
+  const cut = stretched(sizes, river.part, river.part);
+  return {
+    top: thinned(drawnShape(cut, WHOLE, { x: 0, y: 0, angle: 0 })),
+    woods: river.fit.pieces.map(({ slab, part, placement }, nr) => {
+      const { outline } = members[slab] ?? members[0];
+      return outline.ring.map((point) => inTop(point, part, placement, nr === 1));
+    }),
+  };
 }
 
-/** Fewer points of a curve, none of a shape with corners: a screen shows no more. */
-function thinned(points: readonly At[]): readonly At[] {
+/** A point of a slab as the finished top has it: the first piece above its middle, the second turned half round below. */
+function inTop(point: Point, part: ShapePart, { x, y, angle }: Placement, isSecond: boolean): Point {
+  const [from, over] = part.part === 'above' ? [part.from, part.over] : [0, false];
+  const turned = angle + (over ? Math.PI : 0);
+  const [dx, dy] = [point.x - x, point.y - y];
+  const along = dx * Math.cos(turned) + dy * Math.sin(turned);
+  const across = dy * Math.cos(turned) - dx * Math.sin(turned) + from;
+  const side = isSecond ? -1 : 1;
+  return { x: Math.round(side * along), y: Math.round(side * across) };
+}
+
+type River = Extract<JudgedTogether['judged'], { of: 'river' }>['fit'];
+type RiverYes = Extract<River, { answer: 'yes' }>;
+
+/** The river that was found, and of which part of the size asked for. */
+export function riverOf(fit: River): { readonly fit: RiverYes; readonly part: number } | undefined {
+  if (fit.answer === 'yes') return { fit, part: 1 };
+  return fit.answer === 'nearly' ? { fit: fit.largest.fit, part: fit.largest.part } : undefined;
+}
+
+function drawnPiece(line: JudgedPiece['line'], outline: Outline) {
+  const has = (side: 'left' | 'right') => line.facts.flags.includes(`live-edge-${side}`);
+  return { label: line.label, outline, marks: line.marks, live: { left: has('left'), right: has('right') } };
+}
+
+const lineOf = (isWhole: boolean, isCareful: boolean): FitLine =>
+  isWhole ? (isCareful ? 'dashed' : 'solid') : 'dotted';
+
+/** Fewer points of a curve, none of a shape with corners: a screen shows no more. Whole micrometres. */
+function thinned(points: readonly Point[]): readonly Point[] {
   const every = Math.ceil(points.length / MOST_POINTS);
-  return points.filter((_, nr) => nr % every === 0);
-}
-
-function boxOf(points: readonly At[]) {
-  const { left, right, bottom, top } = boundsOf(points);
-  return { x: left, y: bottom, width: right - left, height: top - bottom };
+  return points.flatMap(({ x, y }, nr) => (nr % every === 0 ? [{ x: Math.round(x), y: Math.round(y) }] : []));
 }

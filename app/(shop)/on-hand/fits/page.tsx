@@ -4,13 +4,17 @@ import { whatFits } from '@/app/_server/fits/what-fits';
 import { listSpecies } from '@/app/_server/stock/list-species';
 import { Fold } from '@/app/_ui/fold';
 import { Page } from '@/app/_ui/page';
-import { FitAnswers } from '@/app/(shop)/on-hand/fits/_ui/fit-answers';
 import { FitForm } from '@/app/(shop)/on-hand/fits/_ui/fit-form';
 import styles from '@/app/(shop)/on-hand/fits/_ui/fits.module.css';
+import { FitsLive } from '@/app/(shop)/on-hand/fits/_ui/fits-live';
+import { fitsView } from '@/app/(shop)/on-hand/fits/fits-view';
 import { type GivenParams, readQuestion } from '@/app/(shop)/on-hand/fits/question';
 import { sayQuestion } from '@/app/(shop)/on-hand/fits/say-question';
 
 const TITLE = 'What can this top be cut from?';
+
+/** So long the page waits for its answer; what is left then is looked at while the first of it is read. */
+const AT_ONCE_MS = 1200;
 
 export const metadata: Metadata = { title: TITLE };
 
@@ -18,7 +22,7 @@ export default async function FitsPage({ searchParams }: { searchParams: Promise
   const { book, head } = await bookForPage();
   const { units: prefer, today, dateOrder: order } = head;
   const params = await searchParams;
-  const { typed, asked, read } = readQuestion(params, prefer);
+  const { typed, asked, read } = readQuestion(params, { prefer, today, order });
   const back = { href: '/on-hand?show=wood', words: 'On hand' };
   // A new question starts the form afresh, with what it was asked by in it.
   const key = JSON.stringify(typed);
@@ -31,7 +35,7 @@ export default async function FitsPage({ searchParams }: { searchParams: Promise
       species={await listSpecies(book)}
     />
   );
-  const fits = asked && read.ok ? await whatFits(book, read.value, head) : undefined;
+  const fits = asked && read.ok ? await whatFits(book, read.value, head, { milliseconds: AT_ONCE_MS }) : undefined;
   if (!read.ok || !fits?.ok) {
     return (
       <Page title={TITLE} back={back}>
@@ -42,7 +46,7 @@ export default async function FitsPage({ searchParams }: { searchParams: Promise
   return (
     <Page title={TITLE} back={back}>
       <ul className={styles.chips} aria-label="The question">
-        {sayQuestion(read.value, prefer).map(({ term, says }) => (
+        {sayQuestion(read.value, { prefer, today, order }).map(({ term, says }) => (
           <li key={term}>
             <span>{term}</span> {says}
           </li>
@@ -51,10 +55,19 @@ export default async function FitsPage({ searchParams }: { searchParams: Promise
       <Fold key={key} title="Change the question">
         {form}
       </Fold>
-      <FitAnswers
-        fits={fits.value}
-        ask={read.value}
-        context={{ prefer, today, order, moisture: read.value.mostTenths !== undefined }}
+      <FitsLive
+        key={`answers ${key}`}
+        first={fitsView(fits.value, read.value, {
+          prefer,
+          today,
+          order,
+          moisture: read.value.mostTenths !== undefined,
+          best: read.value.request.best ?? 'balanced',
+        })}
+        isPart={fits.value.cut !== undefined}
+        query={new URLSearchParams(
+          Object.entries(params).flatMap(([name, value]) => [value ?? []].flat().map((one) => [name, one])),
+        ).toString()}
       />
     </Page>
   );

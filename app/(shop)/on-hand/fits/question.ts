@@ -1,13 +1,15 @@
-import type { FitAsk } from '@/app/_server/fits/what-fits';
-import { readTyped } from '@/app/(shop)/on-hand/fits/read-typed';
+import type { FitAsk } from '@/app/_server/fits/fit-ask';
+import { type QuestionTyping, readTyped } from '@/app/(shop)/on-hand/fits/read-typed';
 import {
   firstQuestion,
+  type MakeKind,
+  type QuestionField,
   type QuestionProblems,
   type ShapeKind,
   type TypedQuestion,
 } from '@/app/(shop)/on-hand/fits/typed-question';
+import type { BestBy } from '@/shared/fit/score-place';
 import type { Result } from '@/shared/result/result';
-import type { UnitSystem } from '@/shared/units/unit-system';
 
 export type Question = {
   readonly typed: TypedQuestion;
@@ -19,15 +21,20 @@ export type Question = {
 export type GivenParams = Record<string, string | string[] | undefined>;
 
 const SHAPES: readonly ShapeKind[] = ['rectangle', 'round', 'oval', 'superellipse'];
+const MAKES: readonly MakeKind[] = ['one', 'pair', 'river'];
+const BESTS: readonly BestBy[] = ['balanced', 'waste', 'offcut', 'figure'];
 const MOST_LETTERS = 40;
 
 /**
  * Reads the address. Everything typed is kept as it was typed; every field that does not read is named at once with what
  * to type instead. A field that its shape does not have is not read. An address without a length asks nothing yet.
  */
-export function readQuestion(params: GivenParams, prefer: UnitSystem): Question {
-  const first = firstQuestion(prefer);
-  const text = (name: Exclude<keyof TypedQuestion, 'shape' | 'free'>) => {
+export function readQuestion(params: GivenParams, typing: QuestionTyping): Question {
+  const first = firstQuestion(typing.prefer);
+  const asked = params.l !== undefined;
+  // A box that is not ticked sends nothing: an address that asks and has none says no.
+  const ticked = (name: 'free' | 'fill' | 'heart') => (asked ? params[name] === 'yes' : first[name]);
+  const text = (name: QuestionField | 'species') => {
     const given = params[name];
     const one = Array.isArray(given) ? given[0] : given;
     return one === undefined ? first[name] : one.slice(0, name === 'species' ? 100 : MOST_LETTERS);
@@ -44,7 +51,15 @@ export function readQuestion(params: GivenParams, prefer: UnitSystem): Question 
     thick: text('thick'),
     mc: text('mc'),
     species: text('species'),
-    free: params.free === 'yes',
+    free: ticked('free'),
+    make: MAKES.find((make) => make === params.make) ?? first.make,
+    gap: text('gap'),
+    back: text('back'),
+    by: text('by'),
+    weight: text('weight'),
+    fill: ticked('fill'),
+    heart: ticked('heart'),
+    best: BESTS.find((best) => best === params.best) ?? first.best,
   };
-  return { typed, asked: params.l !== undefined, read: readTyped(typed, prefer) };
+  return { typed, asked, read: readTyped(typed, typing) };
 }

@@ -1,20 +1,34 @@
-import type { FitAsk } from '@/app/_server/fits/what-fits';
+import type { FitAsk } from '@/app/_server/fits/fit-ask';
 import type {
+  MakeKind,
   QuestionField,
   QuestionProblems,
   ShapeKind,
   TypedQuestion,
 } from '@/app/(shop)/on-hand/fits/typed-question';
+import type { CalendarDate } from '@/shared/calendar/calendar-date';
+import type { DateOrder } from '@/shared/calendar/date-readings';
+import { readTypedDate } from '@/shared/calendar/read-typed-date';
+import { sayDateError } from '@/shared/calendar/say-date-error';
 import { type FitRequestError, readRequest } from '@/shared/fit/fit-request';
+import type { RiverRequest } from '@/shared/fit/fit-river';
 import { LEAST_EXPONENT, MOST_EXPONENT, type TopShape } from '@/shared/fit/top-shape';
 import { err, ok, type Result } from '@/shared/result/result';
 import { type Nanometres, nanometres } from '@/shared/units/nanometres';
 import { parseLength } from '@/shared/units/parse-length';
+import { parseQuantity } from '@/shared/units/parse-quantity';
 import { sayLengthError } from '@/shared/units/say-length-error';
+import { sayQuantityError } from '@/shared/units/say-quantity-error';
 import type { UnitSystem } from '@/shared/units/unit-system';
 
+/** How this workshop's typed numbers and dates are read. */
+export type QuestionTyping = { readonly prefer: UnitSystem; readonly today: CalendarDate; readonly order: DateOrder };
+
 /** What is typed as what can be asked, or every field that does not read, with what to type instead. Empty allowances are none. */
-export function readTyped(typed: TypedQuestion, prefer: UnitSystem): Result<FitAsk, QuestionProblems> {
+export function readTyped(
+  typed: TypedQuestion,
+  { prefer, today, order }: QuestionTyping,
+): Result<FitAsk, QuestionProblems> {
   const problems: QuestionProblems = {};
   const length = (field: QuestionField, ifEmpty?: Nanometres): Nanometres => {
     if (typed[field].trim() === '' && ifEmpty !== undefined) return ifEmpty;
@@ -48,9 +62,15 @@ export function readTyped(typed: TypedQuestion, prefer: UnitSystem): Result<FitA
     grainWindow,
     edgeAllowance,
     trims: { start: trim, end: trim },
-    // The book has no defects to fill or keep clear of yet.
-    filling: true,
+    filling: typed.fill,
+    heartwoodOnly: typed.heart,
+    best: typed.best,
   };
+  const make = readMake(typed.make, { thickness, length, problems });
+  const dryBy = readDay(typed.by, { today, order }, problems);
+  if (dryBy !== undefined && mc === undefined) problems.mc ??= 'Type how dry it has to be by that day.';
+  const mostGrams = readWeight(typed.weight, prefer, problems);
+  if (mostGrams !== undefined && thickness === undefined) problems.thick ??= 'A weight needs a finished thickness.';
   const checked = readRequest(request);
   if (!checked.ok) {
     const [field, says] = sayRequestError(checked.error, typed.shape);
@@ -59,11 +79,61 @@ export function readTyped(typed: TypedQuestion, prefer: UnitSystem): Result<FitA
   if (Object.keys(problems).length > 0) return err(problems);
   return ok({
     request,
+    make,
+    ...(dryBy !== undefined && { dryBy }),
+    ...(mostGrams !== undefined && { mostGrams }),
     ...(thickness !== undefined && { thickness }),
     ...(mc !== undefined && { mostTenths: Math.round(mc * 10) }),
     ...(typed.species !== '' && { species: typed.species }),
     freeOnly: typed.free,
   });
+}
+
+function readMake(
+  make: MakeKind,
+  given: {
+    thickness: Nanometres | undefined;
+    length: (field: QuestionField) => Nanometres;
+    problems: QuestionProblems;
+  },
+): FitAsk['make'] {
+  if (make !== 'river') return { of: make };
+  const { thickness, length, problems } = given;
+  if (thickness === undefined) problems.thick ??= 'A river needs a finished thickness: it is as deep.';
+  const river: RiverRequest = {
+    least: length('gap'),
+    leastWood: length('back'),
+    kerf: KERF,
+    thickness: thickness ?? nanometres(1),
+  };
+  if (river.leastWood <= 0) problems.back ??= 'Each piece needs some wood at its back.';
+  return { of: 'river', river };
+}
+
+/** What a saw takes between two pieces of one slab. Common practice. */
+const KERF = nanometres(3_200_000);
+
+function readDay(
+  text: string,
+  how: { today: CalendarDate; order: DateOrder },
+  problems: QuestionProblems,
+): CalendarDate | undefined {
+  if (text.trim() === '') return undefined;
+  const read = readTypedDate(text, { ...how, aim: 'ahead' });
+  if (!read.ok) problems.by = sayDateError(read.error);
+  else if (read.value.precision !== 'day') problems.by = 'Give the day too, for example 12 Dec 2026.';
+  else if (read.value.date < how.today) problems.by = 'That day has passed.';
+  else return read.value.date;
+  return undefined;
+}
+
+function readWeight(text: string, prefer: UnitSystem, problems: QuestionProblems): number | undefined {
+  if (text.trim() === '') return undefined;
+  const read = parseQuantity(text, { unit: 'mg', prefer });
+  if (!read.ok) problems.weight = sayQuantityError(read.error);
+  else if (read.value <= 0) problems.weight = 'A weight is above zero. Leave it empty for any.';
+  else return Math.round(read.value / 1000);
+  return undefined;
 }
 
 function readShape(

@@ -2,8 +2,14 @@ import type { FitCondition } from '@/app/_server/fits/conditions-of-piece';
 import type { JudgedPiece } from '@/app/_server/fits/what-fits';
 import { isStraight } from '@/app/(shop)/on-hand/fits/is-straight';
 import { onTheRule } from '@/app/(shop)/on-hand/fits/on-the-rule';
+import { sayMass } from '@/app/(shop)/pieces/say-mass';
+import type { CalendarDate } from '@/shared/calendar/calendar-date';
+import type { DateOrder } from '@/shared/calendar/date-readings';
+import { sayDate } from '@/shared/calendar/say-date';
 import type { Nearly } from '@/shared/fit/nearly';
 import type { RankReason } from '@/shared/fit/rank-slabs';
+import type { OwnLabelCode } from '@/shared/scan-codes/own-label';
+import { printOwnLabel } from '@/shared/scan-codes/print-own-label';
 import type { Nanometres } from '@/shared/units/nanometres';
 import type { UnitSystem } from '@/shared/units/unit-system';
 import { sayPieceReason } from '@/shared/wood/say-piece-reason';
@@ -86,14 +92,52 @@ function shortCondition(condition: FitCondition, { prefer }: Sized): string {
     case 'strapped':
     case 'twisted':
       return condition.code;
+    case 'sapwood-unknown':
+      return 'sapwood not measured';
+    case 'too-heavy':
+      return `${sayMass(condition.by / 1000, prefer)} too heavy`;
+    case 'weight-unknown':
+      return 'weight not known';
+    case 'dry-late':
+      return 'not dry by then';
+    case 'dry-unknown':
+      return 'not known to be dry by then';
+    case 'splits-pair':
+      return 'it splits a pair';
     case 'live-edge-left':
     case 'live-edge-right':
       return 'live edge';
   }
 }
 
+/** How dates are said. */
+export type SaidDates = { readonly today: CalendarDate; readonly order: DateOrder };
+
+const DRY_UNKNOWN = {
+  'no-readings': 'It was never read, so nobody can say when it is dry. Read it.',
+  'no-air': 'The air it stands in is not in the book, so nobody can say when it is dry. Log the room.',
+  'room-too-damp': 'It will not dry so far where it stands: the room is too damp. Move it.',
+  'too-few': 'It was read too seldom to say when it is dry. Read it again.',
+};
+
 /** A condition as a sentence, and what to do about it. */
-export function sayCondition(condition: FitCondition, { prefer }: Sized): string {
+export function sayCondition(condition: FitCondition, { prefer, ...dates }: Sized & SaidDates): string {
+  switch (condition.code) {
+    case 'sapwood-unknown':
+      return 'How deep its sapwood is was not measured: look where the heartwood ends before you lay out.';
+    case 'too-heavy':
+      return `The finished top weighs about ${sayMass(condition.grams / 1000, prefer)} of this wood: ${sayMass(condition.by / 1000, prefer)} more than asked.`;
+    case 'weight-unknown':
+      return 'What the top weighs of this wood is not known: its name may mean several, or no thickness was asked for.';
+    case 'dry-late':
+      return condition.on === null
+        ? 'It is not dry within ten years where it stands. Move it.'
+        : `Dry about ${sayDate(condition.on, dates)}${condition.latest ? `, by ${sayDate(condition.latest, dates)} at the latest four times of five` : ''}: later than asked.`;
+    case 'dry-unknown':
+      return DRY_UNKNOWN[condition.because];
+    case 'splits-pair':
+      return `It is half of a bookmatched pair: ${printOwnLabel(condition.sister as OwnLabelCode)} would be left alone.`;
+  }
   if (condition.code === 'too-thin') {
     const [by, left] = [onTheRule(condition.by, 'up', prefer), onTheRule(condition.left, 'down', prefer)];
     return `Flattened it leaves ${left}: ${by} too thin.`;
@@ -123,7 +167,7 @@ function sayReason(
     case 'dry':
       if (!moisture) return '';
       if (standing === 'unknown') return 'Its moisture today is not known, so it comes after what is known to be dry.';
-      return standing === 'for' ? 'It reads dry enough.' : 'It is too wet, so it comes after what is dry.';
+      return standing === 'for' ? 'It is dry enough.' : 'It is not dry enough, so it comes after what is.';
     case 'waste':
       return amount === undefined
         ? ''
@@ -131,7 +175,9 @@ function sayReason(
     case 'price':
       return standing === 'unknown' ? 'Its price is not in the book; a known price goes first.' : '';
     case 'weight':
-      return '';
+      if (standing === 'unknown')
+        return 'What it would weigh is not known, so it comes after what is known to be light enough.';
+      return standing === 'for' ? 'It is light enough.' : 'It is too heavy, so it comes after what is light enough.';
   }
 }
 

@@ -1,18 +1,20 @@
 import type { Metadata } from 'next';
 import { notFound } from 'next/navigation';
 import { bookForPage } from '@/app/_server/book/book-for-page';
+import { airOfPlace } from '@/app/_server/climate/read-air';
+import { outlineOfPiece } from '@/app/_server/fits/outline-of-piece';
 import { listJobs } from '@/app/_server/jobs/read-jobs';
 import { listPlaces } from '@/app/_server/places/place-page';
 import { placeChoices, placeTree } from '@/app/_server/places/place-tree';
+import { marksOffTheWood } from '@/app/_server/shapes/off-the-wood';
 import { readShape } from '@/app/_server/shapes/read-shape';
 import { readSellerFigures } from '@/app/_server/shapes/seller-figures';
 import { listSpecies } from '@/app/_server/stock/list-species';
 import { piecePage } from '@/app/_server/stock/piece-page';
+import { readingsOfPiece } from '@/app/_server/stock/readings-of-piece';
 import { Code } from '@/app/_ui/code';
 import { Facts } from '@/app/_ui/facts';
-import { LinkKey } from '@/app/_ui/keys';
 import { Page } from '@/app/_ui/page';
-import { PieceDrawing } from '@/app/_ui/piece-drawing';
 import { Section } from '@/app/_ui/section';
 import { DiscardAct } from '@/app/(shop)/_parts/acts/discard-act';
 import { HoldAct } from '@/app/(shop)/_parts/acts/hold-act';
@@ -22,27 +24,29 @@ import { HistorySection } from '@/app/(shop)/_parts/history-section';
 import { labelOfPage, titleOfLabel } from '@/app/(shop)/_parts/label-of-page';
 import { Photos } from '@/app/(shop)/_parts/stock/photos';
 import { pieceRow } from '@/app/(shop)/_parts/stock/piece-row';
-import { DrawnHow, PieceWall } from '@/app/(shop)/_parts/stock/piece-wall';
+import { PieceWall } from '@/app/(shop)/_parts/stock/piece-wall';
 import { PrintLabel } from '@/app/(shop)/_parts/stock/print-label';
 import styles from '@/app/(shop)/_parts/stock/stock.module.css';
 import { ChangePieceAct } from '@/app/(shop)/pieces/_ui/change-piece-act';
+import { FamilyPart } from '@/app/(shop)/pieces/_ui/family-part';
 import { GiveAct } from '@/app/(shop)/pieces/_ui/give-act';
 import { PackPart } from '@/app/(shop)/pieces/_ui/pack-part';
+import { PairPart } from '@/app/(shop)/pieces/_ui/pair-part';
+import { PiecePicture } from '@/app/(shop)/pieces/_ui/piece-picture';
 import { PieceVerdictToday } from '@/app/(shop)/pieces/_ui/piece-verdict-today';
 import { ReadingAct } from '@/app/(shop)/pieces/_ui/reading-act';
+import { ReadingsTable } from '@/app/(shop)/pieces/_ui/readings-table';
 import { SellerAct } from '@/app/(shop)/pieces/_ui/seller-act';
 import { SellerPart } from '@/app/(shop)/pieces/_ui/seller-part';
-import { SlabPart } from '@/app/(shop)/pieces/_ui/slab-part';
 import { WoodFigures } from '@/app/(shop)/pieces/_ui/wood-figures';
 import { MarkList } from '@/app/(shop)/pieces/[label]/marks/_ui/mark-list';
 import { compareSeller } from '@/app/(shop)/pieces/compare-seller';
 import { figuredPiece } from '@/app/(shop)/pieces/figured-piece';
 import { ourFigures } from '@/app/(shop)/pieces/our-figures';
 import { packView } from '@/app/(shop)/pieces/pack-view';
+import { pairChoices } from '@/app/(shop)/pieces/pair-choices';
 import { pieceAsTyped } from '@/app/(shop)/pieces/piece-as-typed';
 import { pieceFacts } from '@/app/(shop)/pieces/piece-facts';
-import { placedReadings } from '@/app/(shop)/pieces/placed-readings';
-import { sayShape } from '@/app/(shop)/pieces/say-shape';
 import { sayDate } from '@/shared/calendar/say-date';
 import { countMarks } from '@/shared/outline/piece-marks';
 import { printOwnLabel } from '@/shared/scan-codes/print-own-label';
@@ -67,12 +71,14 @@ export default async function PiecePage({ params }: Props) {
   if (!page) notFound();
   const { line } = page;
   const row = pieceRow(line, { today, order, prefer });
-  const [places, jobs, species, shape, seller] = await Promise.all([
+  const [places, jobs, species, shape, seller, readings, air] = await Promise.all([
     listPlaces(book),
     listJobs(book, 'open'),
     listSpecies(book),
     readShape(book, line.stockId, head.timeZone),
     readSellerFigures(book, line.stockId),
+    readingsOfPiece(book, line.stockId),
+    line.placeLabel ? airOfPlace(book, { label: line.placeLabel }, today) : undefined,
   ]);
   const figured = figuredPiece(line, prefer);
   const sisters = page.flitch.filter((each) => each.stockId !== line.stockId);
@@ -81,52 +87,28 @@ export default async function PiecePage({ params }: Props) {
   const meant = speciesMeant(line.species);
   const typed = pieceAsTyped(line, prefer);
   const pack = line.form === 'pack' ? packView(line, seller.volumeMm3, prefer) : undefined;
+  const isMarked = countMarks(line.marks) > 0;
+  const outline = outlineOfPiece(line);
   const compared = pack ? [] : compareSeller(seller, figured, ourFigures(line, figured, meant), prefer);
 
   return (
     <Page title={row.title} context={<Code>{shown}</Code>} back={{ href: '/on-hand?show=wood', words: 'On hand' }}>
-      <PieceVerdictToday verdict={judgePiece(line.facts, today)} gone={row.usedUp} />
-      {line.shape && shape ? (
-        <SlabPart
-          key={line.shape.id}
-          outline={line.shape.outline}
-          marks={line.marks}
-          photo={shape.photo ? { ...shape.photo, src: `/photos/${shape.photo.file}` } : undefined}
-          readings={placedReadings(line.readings)}
-          label={row.drawn}
-        >
-          <p className={styles.how}>{sayShape(shape, head)}</p>
-        </SlabPart>
-      ) : line.form === 'pack' ? null : (
-        <>
-          <div className={styles.large}>
-            <PieceDrawing name={line.label} shape={row.shape} marks={row.marks} words={row.onWood} label={row.drawn} />
-          </div>
-          <DrawnHow rows={[row]} />
-        </>
-      )}
-      {row.usedUp || line.form === 'pack' ? null : (
-        <div className={styles.drawingKeys}>
-          <LinkKey variant={line.shape ? 'ghost' : 'main'} href={`/pieces/${line.label}/measure`}>
-            {line.shape ? 'Measure it again' : 'Measure its outline'}
-          </LinkKey>
-          <LinkKey variant="ghost" href={`/pieces/${line.label}/marks`}>
-            {countMarks(line.marks) > 0 ? 'Change its marks' : 'Mark what is wrong'}
-          </LinkKey>
-          <LinkKey variant="ghost" href={`/pieces/${line.label}/print`}>
-            Print its page
-          </LinkKey>
-        </div>
-      )}
+      <PieceVerdictToday verdict={judgePiece(line.facts, today)} gone={row.usedUp} isSheet={line.form === 'sheet'}>
+        <PiecePicture line={line} row={row} shape={shape} head={head} />
+      </PieceVerdictToday>
       {pack ? <PackPart label={line.label} pack={pack} prefer={prefer} gone={row.usedUp} /> : null}
       <div className={styles.columns}>
         <div>
           <Section title={`This ${line.form}`}>
             <Facts facts={pieceFacts(line, meant, head)} />
           </Section>
-          {countMarks(line.marks) > 0 ? (
+          {isMarked ? (
             <Section title="Marked on it">
-              <MarkList marks={line.marks} prefer={prefer} />
+              <MarkList
+                marks={line.marks}
+                prefer={prefer}
+                off={outline.ok ? marksOffTheWood(outline.value, line.marks) : []}
+              />
             </Section>
           ) : null}
           {compared.length > 0 ? (
@@ -135,32 +117,10 @@ export default async function PiecePage({ params }: Props) {
             </Section>
           ) : null}
           <Section title="Moisture readings">
-            {line.readings.length === 0 ? (
-              <p className={styles.soft}>None yet. Read it mid-length, away from ends and knots.</p>
-            ) : (
-              <table className={styles.readings}>
-                <thead>
-                  <tr>
-                    <th scope="col">Day</th>
-                    <th scope="col">Reading</th>
-                    <th scope="col">Where, with what</th>
-                  </tr>
-                </thead>
-                <tbody>
-                  {line.readings.map((reading, index) => (
-                    // biome-ignore lint/suspicious/noArrayIndexKey: readings are appended, never moved; newest first.
-                    <tr key={line.readings.length - index}>
-                      <td>{sayDate(reading.takenOn, { order, today })}</td>
-                      <td>{reading.mcTenths / 10} %</td>
-                      <td>{[reading.spot, reading.meter].filter(Boolean).join(', ') || 'Not noted'}</td>
-                    </tr>
-                  ))}
-                </tbody>
-              </table>
-            )}
+            <ReadingsTable label={line.label} readings={readings} prefer={prefer} today={today} order={order} />
           </Section>
           <Section title="Worked out">
-            <WoodFigures piece={figured} meant={meant} prefer={prefer} today={today} order={order} />
+            <WoodFigures piece={figured} meant={meant} air={air} prefer={prefer} today={today} order={order} />
           </Section>
         </div>
         <div>
@@ -171,6 +131,7 @@ export default async function PiecePage({ params }: Props) {
                 label={line.label}
                 jobs={jobs}
                 promisedTo={line.facts.promisedTo ?? null}
+                pairedWith={line.pairedWith}
               />
             )}
             <ReadingAct
@@ -179,6 +140,9 @@ export default async function PiecePage({ params }: Props) {
               order={order}
               now={row.moisture}
               meter={line.readings[0]?.meter ?? ''}
+              prefer={prefer}
+              length={line.lengthNm}
+              outline={line.shape?.outline}
             />
             <ChangePieceAct
               key={JSON.stringify(typed)}
@@ -207,6 +171,8 @@ export default async function PiecePage({ params }: Props) {
           <Photos photos={page.photos} of={shown} />
         </div>
       </div>
+      <FamilyPart book={book} stockId={line.stockId} prefer={prefer} />
+      <PairPart label={line.label} pairedWith={line.pairedWith} choices={pairChoices(line, page.flitch)} />
       {sisters.length > 0 ? (
         <Section title={`Flitch ${line.flitch}, in sawn order`} aside={`${page.flitch.length} in all`}>
           <PieceWall

@@ -108,6 +108,17 @@ export function ChangePieceAct({ label, form, piece, species, prefer }: ChangePi
                 ))}
               </datalist>
               <SoldFields form={form} typed={typed} onChange={(some) => setTyped((now) => ({ ...now, ...some }))} />
+              {form === 'sheet' || form === 'pack' ? null : (
+                <LengthField
+                  label="Sapwood, how deep from the edge"
+                  hint="Where it runs deepest. A top of heartwood alone keeps clear of it."
+                  optional
+                  prefer={prefer}
+                  value={typed.sapwood}
+                  onChange={set('sapwood')}
+                  error={errors.sapwood}
+                />
+              )}
               <TextField
                 label="Origin"
                 hint="Where the tree stood, as the papers say."

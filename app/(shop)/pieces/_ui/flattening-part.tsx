@@ -2,32 +2,32 @@
 
 import { useState } from 'react';
 import { Fold } from '@/app/_ui/fold';
-import { type Figure, FigureList } from '@/app/(shop)/pieces/_ui/figure-list';
+import { FigureList } from '@/app/(shop)/pieces/_ui/figure-list';
 import styles from '@/app/(shop)/pieces/_ui/figures.module.css';
+import { KeepKey } from '@/app/(shop)/pieces/_ui/keep-key';
 import { LengthField, typedLength } from '@/app/(shop)/pieces/_ui/length-field';
+import { PassesFields, readPasses, usualPasses } from '@/app/(shop)/pieces/_ui/passes-fields';
+import { useRemembered } from '@/app/(shop)/pieces/_ui/use-remembered';
 import type { PartProps } from '@/app/(shop)/pieces/_ui/weight-part';
-import { sayMass } from '@/app/(shop)/pieces/say-mass';
-import { USUAL_ALLOWANCE, weighFlattened, workOutFlattening } from '@/app/(shop)/pieces/work-out-flattening';
-import { DRY_ENOUGH } from '@/app/(shop)/pieces/work-out-weight';
-import { nanometres } from '@/shared/units/nanometres';
-import { printLength } from '@/shared/units/print-length';
+import { warpAction } from '@/app/(shop)/pieces/actions';
+import { flatteningFigures, sayLeft } from '@/app/(shop)/pieces/flattening-figures';
+import { workOutFlattening } from '@/app/(shop)/pieces/work-out-flattening';
+import { type Nanometres, nanometres } from '@/shared/units/nanometres';
 import { printLengthExact } from '@/shared/units/print-length-exact';
-import type { Explained } from '@/shared/wood/explained';
-import type { Flattened } from '@/shared/wood/flatten-piece';
 
 const NONE = nanometres(0);
 
 /** The thickness left once a piece is flat, whole or cut to size first, from how far it leaves a straightedge. */
 export function FlatteningPart({ piece, species, prefer }: PartProps) {
+  const kept = (nm: Nanometres | null) => (nm === null ? '' : printLengthExact(nm, prefer));
+  const warp = { cup: kept(piece.warp.cup), bow: kept(piece.warp.bow), twist: kept(piece.warp.twist) };
   const [typed, setTyped] = useState({
     thickness: printLengthExact(piece.size.thickness, prefer),
-    cup: '',
-    bow: '',
-    twist: '',
-    allowance: printLengthExact(USUAL_ALLOWANCE, prefer),
+    ...warp,
     length: '',
     width: '',
   });
+  const [passes, setPasses] = useRemembered('passes', usualPasses(prefer));
   const field = (name: keyof typeof typed, label: string, hint?: string, optional = true) => (
     <LengthField
       label={label}
@@ -40,53 +40,27 @@ export function FlatteningPart({ piece, species, prefer }: PartProps) {
   );
   const read = (name: keyof typeof typed) => typedLength(typed[name], prefer, NONE);
   const [thickness, cup, bow, twist] = [read('thickness'), read('cup'), read('bow'), read('twist')];
-  const allowance = typedLength(typed.allowance, prefer, NONE);
-  const length = typedLength(typed.length, prefer);
-  const width = typedLength(typed.width, prefer);
+  const taken = readPasses(passes, prefer);
+  const [length, width] = [typedLength(typed.length, prefer), typedLength(typed.width, prefer)];
   const isMeasured = [typed.cup, typed.bow, typed.twist].some((text) => text.trim() !== '');
-  const complete =
-    thickness !== undefined &&
-    cup !== undefined &&
-    bow !== undefined &&
-    twist !== undefined &&
-    allowance !== undefined &&
-    piece.size.length > 0;
+  const isKept = (['cup', 'bow', 'twist'] as const).every((name) => typed[name].trim() === warp[name]);
+  const isRead = cup !== undefined && bow !== undefined && twist !== undefined;
   const size = {
     length: piece.size.length,
     width: nanometres(Math.max(piece.size.start, piece.size.middle, piece.size.end)),
   };
-  const flat = complete
-    ? workOutFlattening({
-        ...size,
-        thickness,
-        cup,
-        bow,
-        twist,
-        allowance,
-        ...(length && width && { cutTo: { length, width } }),
-      })
-    : undefined;
-  const say = ({ value }: Explained<Flattened>) =>
-    value.nothingLeft ? 'nothing' : printLength(value.left, { prefer, denominator: 32 });
-  const weighed = flat && thickness ? weighFlattened(piece, species, thickness, flat.whole.value.left) : undefined;
-  const figures: Figure[] =
-    flat && isMeasured
-      ? [
-          { term: 'Left, flattened whole', value: say(flat.whole), how: flat.whole.how },
-          ...(flat.cutFirst
-            ? [{ term: 'Left, cut to size first', value: say(flat.cutFirst), how: flat.cutFirst.how }]
-            : []),
-          ...(weighed?.ok && !flat.whole.value.nothingLeft
-            ? [
-                {
-                  term: `Weighs flattened whole, at ${DRY_ENOUGH} %`,
-                  value: sayMass(weighed.value.after.kilograms.value, prefer),
-                  how: weighed.value.after.kilograms.how,
-                },
-              ]
-            : []),
-        ]
-      : [];
+  const flat =
+    thickness !== undefined && isRead && taken && isMeasured && size.length > 0
+      ? workOutFlattening({
+          ...size,
+          thickness,
+          cup,
+          bow,
+          twist,
+          passes: taken,
+          ...(length && width && { cutTo: { length, width } }),
+        })
+      : undefined;
   return (
     <Fold
       title="Flattening"
@@ -94,7 +68,7 @@ export function FlatteningPart({ piece, species, prefer }: PartProps) {
         !isMeasured
           ? 'cup, bow and twist not measured'
           : flat
-            ? `${say(flat.whole)} left of ${typed.thickness.trim()}`
+            ? `${sayLeft(flat.whole, prefer)} left of ${typed.thickness.trim()}`
             : undefined
       }
     >
@@ -102,19 +76,19 @@ export function FlatteningPart({ piece, species, prefer }: PartProps) {
         {isMeasured ? null : (
           <p>Lay a straightedge on it and measure how far it leaves it: what stays empty counts as nothing.</p>
         )}
-        {flat && isMeasured ? (
+        {flat ? (
           <p className={styles.headline}>
             {flat.whole.value.nothingLeft ? (
               'Nothing is left when it is flattened whole.'
             ) : (
               <>
-                <span className={styles.whole}>{say(flat.whole)}</span> left when it is flattened whole.
+                <span className={styles.whole}>{sayLeft(flat.whole, prefer)}</span> left when it is flattened whole.
               </>
             )}
             {flat.cutFirst ? (
               <>
                 {' '}
-                Cut to size first: <span className={styles.whole}>{say(flat.cutFirst)}</span>.
+                Cut to size first: <span className={styles.whole}>{sayLeft(flat.cutFirst, prefer)}</span>.
               </>
             ) : null}
           </p>
@@ -124,18 +98,24 @@ export function FlatteningPart({ piece, species, prefer }: PartProps) {
           {field('cup', 'Cup', 'The gap under a straightedge across it.')}
           {field('bow', 'Bow', 'The gap under a straightedge along it.')}
           {field('twist', 'Twist', 'How high one corner stands with the other three down.')}
-          {field(
-            'allowance',
-            'Planing and sanding take, in all',
-            'Both faces, rough, again after a rest, and sanding.',
-          )}
+          {piece.label && isRead && !isKept ? (
+            <KeepKey
+              action={warpAction}
+              input={{ label: piece.label, cup: typed.cup, bow: typed.bow, twist: typed.twist }}
+              words="Keep cup, bow and twist in the book"
+              done="In the book, with the piece."
+            />
+          ) : null}
+          <PassesFields typed={passes} prefer={prefer} onChange={setPasses} />
           {field('length', 'Cut first to length')}
           {field('width', 'Cut first to width')}
         </div>
-        <FigureList figures={figures} prefer={prefer} />
+        {flat && thickness !== undefined ? (
+          <FigureList figures={flatteningFigures(piece, species, thickness, flat, prefer)} prefer={prefer} />
+        ) : null}
         <p className={styles.soft}>
-          Cup, bow and twist are added, the most they can cost together. Let it rest between the two flattenings: wood
-          moves when its faces are taken.
+          Cup, bow and twist are added, the most they can cost together. A cup falls with the square of the width it is
+          cut to. Let it rest between the two flattenings: wood moves when its faces are taken.
         </p>
       </div>
     </Fold>

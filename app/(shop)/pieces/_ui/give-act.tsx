@@ -6,16 +6,20 @@ import { SelectField } from '@/app/_ui/field/select-field';
 import { Fold } from '@/app/_ui/fold';
 import { LinkKey } from '@/app/_ui/keys';
 import { ActForm } from '@/app/(shop)/_parts/acts/act-form';
+import { PairWarning } from '@/app/(shop)/pieces/_ui/pair-warning';
 import { giveAction } from '@/app/(shop)/pieces/actions';
+import type { OwnLabelCode } from '@/shared/scan-codes/own-label';
 
 export interface GiveActProps {
-  label: string;
+  label: OwnLabelCode;
   jobs: readonly { id: number; name: string }[];
   promisedTo: { id: number; name: string } | null;
+  /** The other half of its pair. */
+  pairedWith: { label: OwnLabelCode; inStock: boolean } | null;
 }
 
 /** Promises a piece to a job so that no other gets it, takes it into the job, or frees it. */
-export function GiveAct({ label, jobs, promisedTo }: GiveActProps) {
+export function GiveAct({ label, jobs, promisedTo, pairedWith }: GiveActProps) {
   const [way, setWay] = useState(promisedTo ? 'take' : 'promise');
   const [jobId, setJobId] = useState(promisedTo ? String(promisedTo.id) : '');
   const job = jobs.find((one) => String(one.id) === jobId) ?? promisedTo;
@@ -51,6 +55,7 @@ export function GiveAct({ label, jobs, promisedTo }: GiveActProps) {
       >
         {(errors) => (
           <>
+            <PairWarning line={{ label, pairedWith }} what="give" />
             <ChoiceChips
               label="What shall it be?"
               options={

@@ -24,7 +24,6 @@ export function PackTable({ label, rows, gone }: { label: string; rows: readonly
   const here = rows.filter((row) => !row.taken);
   const ids = here.flatMap((row) => (chosen.has(row.id) ? row.id : []));
   const longestMm = Math.max(...rows.map((row) => row.lengthMm));
-  const widestMm = Math.max(...rows.map((row) => row.widthMm));
 
   function flip(id: number) {
     setChosen((before) => {
@@ -51,14 +50,12 @@ export function PackTable({ label, rows, gone }: { label: string; rows: readonly
         {rows.map((row) => (
           <li key={row.id} className={styles.board} data-taken={row.taken || undefined}>
             <label className={styles.choose}>
-              {gone ? null : (
-                <input
-                  type="checkbox"
-                  checked={chosen.has(row.id)}
-                  disabled={row.taken}
-                  onChange={() => flip(row.id)}
-                />
-              )}
+              <input
+                type="checkbox"
+                checked={chosen.has(row.id)}
+                disabled={row.taken || gone}
+                onChange={() => flip(row.id)}
+              />
               <span className={styles.words}>
                 <span className={styles.boardSize}>
                   <span className={styles.nr}>{row.nr}</span> {row.size}
@@ -72,7 +69,7 @@ export function PackTable({ label, rows, gone }: { label: string; rows: readonly
                 aria-hidden="true"
                 style={{
                   width: `${(row.lengthMm / longestMm) * 100}%`,
-                  height: `${Math.max(4, (row.widthMm / widestMm) * 22)}px`,
+                  aspectRatio: `${row.lengthMm} / ${row.widthMm}`,
                 }}
               />
             </label>

@@ -14,6 +14,7 @@ export interface SlabPartProps {
   marks: PieceMarks;
   photo: PhotoUnder | undefined;
   readings: readonly PlacedReading[];
+  live: { left: boolean; right: boolean };
   /** The drawing in words. */
   label: string;
   /** How it was measured. */
@@ -26,7 +27,7 @@ const SHOW = [
 ] as const;
 
 /** The slab as it was measured: both faces, the photo under it, marks and readings where they are. */
-export function SlabPart({ outline, marks, photo, readings, label, children }: SlabPartProps) {
+export function SlabPart({ outline, marks, photo, readings, live, label, children }: SlabPartProps) {
   const [face, setFace] = useState<'A' | 'B'>('A');
   const [withPhoto, setWithPhoto] = useState(true);
   return (
@@ -35,6 +36,7 @@ export function SlabPart({ outline, marks, photo, readings, label, children }: S
         outline={outline}
         marks={marks}
         face={face}
+        live={live}
         photo={withPhoto && face === 'A' ? photo : undefined}
         label={`${label}, seen from face ${face}`}
       >

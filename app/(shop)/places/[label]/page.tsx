@@ -3,6 +3,8 @@ import Link from 'next/link';
 import { notFound } from 'next/navigation';
 import { cache } from 'react';
 import { bookForPage } from '@/app/_server/book/book-for-page';
+import { airOf } from '@/app/_server/climate/air-of';
+import { roomPage } from '@/app/_server/climate/room-page';
 import { listPlaces, placePage } from '@/app/_server/places/place-page';
 import { placeChoices, placeTree } from '@/app/_server/places/place-tree';
 import { Code } from '@/app/_ui/code';
@@ -17,6 +19,7 @@ import { ContainerRows } from '@/app/(shop)/_parts/stock/container-rows';
 import { pieceRow } from '@/app/(shop)/_parts/stock/piece-row';
 import { DrawnHow, PieceWall } from '@/app/(shop)/_parts/stock/piece-wall';
 import { AddPlace } from '@/app/(shop)/places/_ui/add-place';
+import { AirSection } from '@/app/(shop)/places/_ui/air-section';
 import { ChangePlace } from '@/app/(shop)/places/_ui/change-place';
 import { NoteTemperature } from '@/app/(shop)/places/_ui/note-temperature';
 import { PlaceTreeList } from '@/app/(shop)/places/_ui/place-tree-list';
@@ -31,7 +34,12 @@ const pageOf = cache(async (text: string) => {
   const label = parseOwnLabel(text);
   if (!label.ok || label.value.kind !== 'place') return undefined;
   const [found, places] = await Promise.all([placePage(book, label.value.code), listPlaces(book)]);
-  return found && { found, places, head, code: label.value.code };
+  if (!found) return undefined;
+  const [now, room] = await Promise.all([
+    airOf(book, found.place.id, head.today),
+    roomPage(book, found.place.id, head.today),
+  ]);
+  return { found, places, head, code: label.value.code, now, room };
 });
 
 export async function generateMetadata({ params }: Params): Promise<Metadata> {
@@ -41,7 +49,7 @@ export async function generateMetadata({ params }: Params): Promise<Metadata> {
 export default async function PlacePage({ params }: Params) {
   const page = await pageOf((await params).label);
   if (!page) notFound();
-  const { found, places, head, code } = page;
+  const { found, places, head, code, now, room } = page;
   const { place, inside, children, containers, pieces, more } = found;
   const context = { today: head.today, order: head.dateOrder, prefer: head.units };
   const own = placeTree(places, place.id);
@@ -103,6 +111,7 @@ export default async function PlacePage({ params }: Params) {
           <PlaceTreeList branches={own} label={`Places inside ${place.name}`} />
         </Section>
       ) : null}
+      <AirSection place={place} now={now} room={room} today={head.today} order={head.dateOrder} prefer={head.units} />
       <Fold title="How cold and how warm it was">
         <NoteTemperature label={code} prefer={head.units} />
       </Fold>

@@ -48,6 +48,7 @@ const WOOD: TypedWood = {
   placeLabel: '',
   note: '',
   origin: '',
+  sapwood: '',
   quarters: '',
   surfacing: '',
   grain: '',

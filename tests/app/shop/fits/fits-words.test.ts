@@ -7,13 +7,18 @@ import { readQuestion } from '@/app/(shop)/on-hand/fits/question';
 import { sayCondition, sayOnWood, sayRank, sayWouldGive } from '@/app/(shop)/on-hand/fits/say-fit';
 import { sayLooked, sayQuestion } from '@/app/(shop)/on-hand/fits/say-question';
 import { firstQuestion } from '@/app/(shop)/on-hand/fits/typed-question';
+import type { CalendarDate } from '@/shared/calendar/calendar-date';
 import { readRequest } from '@/shared/fit/fit-request';
+import { boundsOf } from '@/shared/outline/outline-bounds';
 import { outlineFromStations } from '@/shared/outline/outline-from-stations';
 import { unwrap } from '@/shared/result/result';
 import { type Nanometres, nanometres } from '@/shared/units/nanometres';
+import { pieceLineOfATest } from '../../../support/piece-line-of-a-test';
 
 const inches = (count: number) => nanometres(count * 25_400_000);
 const imperial = { prefer: 'imperial' } as const;
+const DATES = { today: '2026-11-25' as CalendarDate, order: 'day-first' } as const;
+const METRIC = { prefer: 'metric', ...DATES } as const;
 
 /** A board of 100 in, so wide at its ends and in the middle, asked for a top of 78 in with nothing lost. */
 function judged(ends: number, middle: number, width: number) {
@@ -30,7 +35,8 @@ function judged(ends: number, middle: number, width: number) {
       filling: true,
     }),
   );
-  return { outline, sizes: request.sizes, judged: fitPiece('board', outline, request) };
+  const slab = { id: 'board', outline, defects: [], endChecks: [] };
+  return { line: pieceLineOfATest(), outline, sizes: request.sizes, judged: fitPiece(slab, request) };
 }
 
 describe('a length to the mark of a tape', () => {
@@ -75,9 +81,10 @@ describe('the words on a drawing', () => {
     );
     const view = fitView({ ...fit, conditions: [] }, fit.sizes);
     expect(view?.line).toBe('dotted');
-    expect(view?.tight.map(({ x, y }) => [Math.round(x), Math.round(y * 10) / 10])).toEqual([
-      [1270, -419.1],
-      [1270, 419.1],
+    // 50 in along, half of 33 in to either side, in micrometres.
+    expect(view?.tight.map(({ x, y }) => [x, y])).toEqual([
+      [1_270_000, 419_100],
+      [1_270_000, -419_100],
     ]);
   });
 
@@ -101,18 +108,19 @@ describe('the words on a drawing', () => {
 });
 
 describe('the drawing', () => {
-  it('is in millimetres, the left edge up the page, the top inside the wood', () => {
+  it('is the very outline that was judged, with the top inside it and the bark on its live edges', () => {
     const fit = judged(40, 40, 36);
-    const view = fitView({ ...fit, conditions: [] }, fit.sizes);
-    const { x, y, width, height } = view?.box ?? { x: 0, y: 0, width: 0, height: 0 };
-    expect([x, y, width, height].map(Math.round)).toEqual([-0, -508, 2540, 1016]);
-    expect(view?.edges[0].map(({ x, y }) => [x, y])).toEqual([
-      [0, -508],
-      [1270, -508],
-      [2540, -508],
-    ]);
-    expect(view?.topBox.width).toBeCloseTo(1981.2, 1);
-    expect(view?.topBox.height).toBeCloseTo(914.4, 1);
+    const line = pieceLineOfATest({
+      facts: { inStock: true, hold: 'free', flags: ['live-edge-left'], readings: [], form: 'slab' },
+    });
+    const view = fitView({ ...fit, line, conditions: [] }, fit.sizes);
+    expect(view?.outline).toEqual(fit.outline);
+    expect(view?.live).toEqual({ left: true, right: false });
+    const { left, right, bottom, top } = boundsOf(view?.top ?? []);
+    // 78 × 36 in, in micrometres.
+    expect([right - left, top - bottom]).toEqual([1_981_200, 914_400]);
+    const wood = boundsOf(fit.outline.ring);
+    expect(left >= wood.left && right <= wood.right && bottom >= wood.bottom && top <= wood.top).toBe(true);
   });
 });
 
@@ -128,7 +136,7 @@ describe('waste', () => {
 describe('a condition as a sentence', () => {
   it('says how thin, rounded against the maker', () => {
     const condition: FitCondition = { code: 'too-thin', by: 3_300_000 as Nanometres, left: 38_000_000 as Nanometres };
-    expect(sayCondition(condition, { prefer: 'metric' })).toBe('Flattened it leaves 38 mm: 4 mm too thin.');
+    expect(sayCondition(condition, { prefer: 'metric', ...DATES })).toBe('Flattened it leaves 38 mm: 4 mm too thin.');
   });
 });
 
@@ -136,7 +144,7 @@ describe('why a piece stands where it does', () => {
   it('says nothing of moisture where none was asked for', () => {
     const reasons = [{ about: 'dry', standing: 'for' }] as const;
     expect(sayRank(reasons, { moisture: false, prefer: 'metric' })).toEqual([]);
-    expect(sayRank(reasons, { moisture: true, prefer: 'metric' })).toEqual(['It reads dry enough.']);
+    expect(sayRank(reasons, { moisture: true, prefer: 'metric' })).toEqual(['It is dry enough.']);
   });
 });
 
@@ -144,7 +152,7 @@ describe('the question', () => {
   const ask = { shape: 'rectangle', l: `6' 6"`, w: '36 1/2', r: '4', thick: '8/4', mc: '8,5 %', free: 'yes' };
 
   it('is read from the address to the nanometre, in the units of the workshop', () => {
-    const { asked, read } = readQuestion(ask, 'imperial');
+    const { asked, read } = readQuestion(ask, { prefer: 'imperial', ...DATES });
     expect(asked).toBe(true);
     expect(read).toMatchObject({
       ok: true,
@@ -163,12 +171,12 @@ describe('the question', () => {
   });
 
   it('asks nothing before a length is given', () => {
-    expect(readQuestion({}, 'metric')).toMatchObject({ asked: false, typed: firstQuestion('metric') });
+    expect(readQuestion({}, METRIC)).toMatchObject({ asked: false, typed: firstQuestion('metric') });
   });
 
   it('names every field that does not read at once and keeps all that was typed', () => {
     const bad = { l: '61/2', w: '', r: 'x', edge: '?', trim: '-1', grain: '90', thick: '0', mc: '900' };
-    const { typed, read } = readQuestion(bad, 'imperial');
+    const { typed, read } = readQuestion(bad, { prefer: 'imperial', ...DATES });
     expect(typed).toMatchObject(bad);
     if (read.ok) throw new Error('It was read.');
     expect(Object.keys(read.error).sort()).toEqual(['edge', 'grain', 'l', 'mc', 'r', 'thick', 'trim', 'w']);
@@ -176,7 +184,7 @@ describe('the question', () => {
   });
 
   it('does not read what its shape does not have', () => {
-    const { read } = readQuestion({ shape: 'round', l: '900', w: 'x', r: 'x', n: 'x' }, 'metric');
+    const { read } = readQuestion({ shape: 'round', l: '900', w: 'x', r: 'x', n: 'x' }, METRIC);
     expect(read).toMatchObject({ ok: true, value: { request: { shape: { kind: 'round', diameter: 900_000_000 } } } });
   });
 
@@ -186,18 +194,21 @@ describe('the question', () => {
     [{ l: '900', w: '0' }, 'w'],
     [{ shape: 'superellipse', l: '900', w: '500', n: '1.4' }, 'n'],
   ])('refuses %o beside the field %s', (params, field) => {
-    const { read } = readQuestion(params, 'metric');
+    const { read } = readQuestion(params, METRIC);
     if (read.ok) throw new Error('It was read.');
     expect(Object.keys(read.error)).toEqual([field]);
   });
 
   it('is said back in chips', () => {
-    const { read } = readQuestion(ask, 'imperial');
+    const { read } = readQuestion(ask, { prefer: 'imperial', ...DATES });
     if (!read.ok) throw new Error('It was not read.');
-    expect(sayQuestion(read.value, 'imperial').map(({ term, says }) => `${term} ${says}`)).toEqual([
+    expect(
+      sayQuestion(read.value, { prefer: 'imperial', ...DATES }).map(({ term, says }) => `${term} ${says}`),
+    ).toEqual([
       'top 78 in × 36 1/2 in, corners 4 in',
       'finished 2 in',
       'moisture 8.5 % or less',
+      'marked to fill kept out',
       'edges less 1/2 in',
       'ends less 2 in',
       'grain along, ±5°',
@@ -207,7 +218,14 @@ describe('the question', () => {
 });
 
 describe('how much was looked at', () => {
-  const none = { sizes: { a: 1, b: 1, curve: 'power', n: 2 }, ranked: [], noes: [], unmeasured: [] } as const;
+  const none = {
+    sizes: { a: 1, b: 1, curve: 'power', n: 2 },
+    ranked: [],
+    noes: [],
+    together: [],
+    togetherNoes: 0,
+    unmeasured: [],
+  } as const;
 
   it('says when pieces were left out, and what to do', () => {
     expect(sayLooked({ ...none, looked: 1, total: 1 })).toBe('1 piece was looked at: none fits.');
@@ -215,5 +233,34 @@ describe('how much was looked at', () => {
     expect(sayLooked({ ...none, looked: 12, total: 40, cut: 'time' })).toContain(
       'Time ran out with 28 smaller ones left',
     );
+  });
+});
+
+describe('a question of two pieces', () => {
+  const river = { l: '2100', w: '900', thick: '40', make: 'river', gap: '80', back: '60' };
+
+  it('asks for a river with its least width and the wood at the backs', () => {
+    expect(readQuestion(river, METRIC).read).toMatchObject({
+      ok: true,
+      value: { make: { of: 'river', river: { least: 80_000_000, leastWood: 60_000_000, thickness: 40_000_000 } } },
+    });
+  });
+
+  it('needs a thickness for a river, a moisture for a day and a thickness for a weight', () => {
+    const wrong = (params: Record<string, string>) => {
+      const { read } = readQuestion({ l: '900', w: '500', ...params }, METRIC);
+      return read.ok ? [] : Object.keys(read.error);
+    };
+    expect(wrong({ make: 'river' })).toEqual(['thick']);
+    expect(wrong({ by: '1 Mar 2027', mc: '' })).toEqual(['mc']);
+    expect(wrong({ by: '1 Mar 2026' })).toEqual(['by']);
+    expect(wrong({ weight: '40 kg' })).toEqual(['thick']);
+    expect(wrong({ weight: '40 kg', thick: '40', by: '1 Mar 2027' })).toEqual([]);
+  });
+
+  it('keeps every tick and choice of the address', () => {
+    const { typed } = readQuestion({ ...river, fill: 'yes', heart: 'yes', best: 'figure' }, METRIC);
+    expect(typed).toMatchObject({ make: 'river', fill: true, heart: true, free: false, best: 'figure' });
+    expect(readQuestion({}, METRIC).typed).toMatchObject({ make: 'one', fill: true, heart: false, best: 'balanced' });
   });
 });

@@ -21,6 +21,15 @@ describe('the address of On hand', () => {
     );
   });
 
+  it('keeps what wood is narrowed to, on the wood shelf alone', () => {
+    const wood = { form: 'board' as const, species: 'European oak', free: true, thick: '8/4', long: '7\' 6"' };
+    const ask = { query: '', show: 'wood' as const, withEmpty: false, wood };
+    const { searchParams } = new URL(hrefOfAsk(ask), 'http://shop');
+    expect(readAsk(Object.fromEntries(searchParams))).toEqual(ask);
+    expect(hrefOfAsk({ ...ask, show: 'materials' })).toBe('/on-hand');
+    expect(readAsk({ show: 'wood', form: 'plank', thick: ' ' }).wood).toBeUndefined();
+  });
+
   it('takes what does not read for nothing', () => {
     expect(readAsk({ show: 'everything', used: '1', q: ['a', 'b'] })).toEqual({
       query: 'a',

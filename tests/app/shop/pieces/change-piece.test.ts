@@ -25,6 +25,13 @@ const LINE: PieceLine = pieceLineOfATest({
   cost: null,
   receivedOn: day('2026-08-01'),
   note: 'Crotch at the wide end; dry by spring.',
+  origin: 'Sussex, felled 2024',
+  sapwoodNm: nanometres(396_875 * 83),
+  quarters: 8,
+  surfacing: 'rough',
+  grain: 'width',
+  faceA: 'BB',
+  faceB: 'Melamine white',
   place: null,
   placeLabel: null,
   readings: [],
@@ -60,6 +67,13 @@ describe('a piece in its form', () => {
           flitch,
           flitchNumber: line.flitchNumber ?? undefined,
           note,
+          origin: 'Sussex, felled 2024',
+          sapwoodNm: 396_875 * 83,
+          quarters: 8,
+          surfacing: 'rough',
+          grain: 'width',
+          faceA: 'BB',
+          faceB: 'Melamine white',
         });
       }
     }

@@ -31,6 +31,9 @@ export function slab(more: Partial<FiguredPiece> = {}): FiguredPiece {
     readings: [],
     place: 'Slab rack A',
     placeLabel: 'P123456',
+    label: 'S234567',
+    sawn: '',
+    warp: { cup: null, bow: null, twist: null },
     ...more,
   };
 }

@@ -1,9 +1,9 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { figuredPiece, newestReadings } from '@/app/(shop)/pieces/figured-piece';
-import { meterKindOf, meterWords } from '@/app/(shop)/pieces/meter-kind';
 import { readRoom } from '@/app/(shop)/pieces/read-room';
 import { readSpot } from '@/app/(shop)/pieces/read-spot';
+import { meterKindOf, meterWords } from '@/shared/wood/meter-words';
 import { METER_KINDS } from '@/shared/wood/moisture-reading';
 import { readingOfATest } from '../../../support/piece-line-of-a-test';
 import { day, mm, slab } from './piece-of-a-test';

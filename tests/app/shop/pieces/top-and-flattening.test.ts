@@ -3,11 +3,12 @@ import { INPUT_WORDS, sayHow, saySource } from '@/app/(shop)/pieces/say-how';
 import { sayTopTrouble } from '@/app/(shop)/pieces/say-trouble';
 import { workOutBoardFeet } from '@/app/(shop)/pieces/work-out-board-feet';
 import { workOutDrying } from '@/app/(shop)/pieces/work-out-drying';
-import { USUAL_ALLOWANCE, weighFlattened, workOutFlattening } from '@/app/(shop)/pieces/work-out-flattening';
+import { weighFlattened, workOutFlattening } from '@/app/(shop)/pieces/work-out-flattening';
 import { cutOf, workOutTop } from '@/app/(shop)/pieces/work-out-top';
 import { workOutWeight } from '@/app/(shop)/pieces/work-out-weight';
 import { unwrap } from '@/shared/result/result';
 import { equilibriumMoisture } from '@/shared/wood/equilibrium-moisture';
+import { USUAL_PASSES } from '@/shared/wood/flatten-piece';
 import { SLAB_LIFT } from '@/shared/wood/lifting-caution';
 import { recommendedWeight } from '@/shared/wood/recommended-weight';
 import { day, mm, reading, slab, wood } from './piece-of-a-test';
@@ -48,8 +49,8 @@ describe('flattening a piece', () => {
   it('leaves the thickness less its warp and what planing takes', () => {
     // 60 − 4 − 3 − 6/2 − 6, by hand.
     expect(workOutFlattening(WARPED).whole.value.left).toBe(mm(44));
-    expect(workOutFlattening({ ...WARPED, allowance: USUAL_ALLOWANCE }).whole.value.left).toBe(mm(44));
-    expect(workOutFlattening({ ...WARPED, allowance: mm(3) }).whole.value.left).toBe(mm(47));
+    expect(workOutFlattening({ ...WARPED, passes: USUAL_PASSES }).whole.value.left).toBe(mm(44));
+    expect(workOutFlattening({ ...WARPED, passes: [{ takes: mm(1.5), faces: 2 }] }).whole.value.left).toBe(mm(47));
   });
   it('leaves more where it is cut to size first', () => {
     // Half the width and half the length: cup and bow a quarter, twist a quarter; 60 − 1 − 0.75 − 0.75 − 6.

@@ -4,8 +4,8 @@ import { memo, useCallback, useRef, useState } from 'react';
 import { FieldError } from '@/app/_ui/field/field-shell';
 import styles from '@/app/(shop)/arrive/wood/_ui/tally.module.css';
 import { readTallyLine, type TallyLine } from '@/app/(shop)/arrive/wood/tally';
-import { printLength } from '@/shared/units/print-length';
 import type { UnitSystem } from '@/shared/units/unit-system';
+import { sayBoardSize } from '@/shared/wood/say-board-size';
 import { tallyBoards } from '@/shared/wood/tally-boards';
 
 interface TallyListProps {
@@ -62,8 +62,6 @@ const TallyRow = memo(function TallyRow({
 }) {
   const [isOpen, setOpen] = useState(false);
   const read = readTallyLine(line, prefer);
-  const print = (length: Parameters<typeof printLength>[0]) =>
-    printLength(length, { prefer, denominator: 64, style: prefer === 'metric' ? 'inches' : 'feet' });
   const field = (name: 'width' | 'length') => (
     <input
       className={styles.small}
@@ -83,7 +81,7 @@ const TallyRow = memo(function TallyRow({
       <span className={styles.nr}>{nr + 1}</span>
       {read.ok && !isOpen ? (
         <span className={styles.size}>
-          {print(read.board.width)} × {print(read.board.length)}
+          {sayBoardSize(read.board, prefer)}
           <span className={styles.surface}> {surface} sq ft</span>
         </span>
       ) : (

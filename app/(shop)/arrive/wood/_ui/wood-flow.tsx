@@ -37,6 +37,7 @@ function freshWood(placeLabel: string): TypedWood {
     placeLabel,
     note: '',
     origin: '',
+    sapwood: '',
     quarters: '',
     surfacing: '',
     grain: '',

@@ -156,7 +156,7 @@ export function WoodForm({
       return { ok: true, says: `${own}, that is ${other}.` };
     };
   const measure = (
-    name: 'length' | 'width' | 'widthStart' | 'widthMiddle' | 'widthEnd' | 'thickness',
+    name: 'length' | 'width' | 'widthStart' | 'widthMiddle' | 'widthEnd' | 'thickness' | 'sapwood',
     label: string,
     hint?: string,
   ) => (
@@ -199,6 +199,7 @@ export function WoodForm({
     return { id: reason.code, word: reason.weight, sentence: says, toDo: todo };
   });
 
+  const hasSapwood = wood.form === 'slab' || wood.form === 'board';
   const sizes = (
     <>
       {measure('length', 'Length', shop.prefer === 'metric' ? '2400 mm, 2.4 m' : '101 1/2, 8\' 5 1/2"')}
@@ -392,6 +393,11 @@ export function WoodForm({
             ) : null}
             <PhotoField photo={photo} onChange={setPhoto} error={errors.photo} />
           </Section>
+          {hasSapwood ? (
+            <Fold title="Sapwood" now={wood.sapwood || 'how deep it runs'}>
+              {measure('sapwood', 'Sapwood, how deep from the edge', 'Where it runs deepest. It can stay empty.')}
+            </Fold>
+          ) : null}
           <OriginFold
             origin={wood.origin}
             species={wood.species}

@@ -1,73 +1,79 @@
-import type { FitAsk, WhatFits } from '@/app/_server/fits/what-fits';
 import { Empty } from '@/app/_ui/empty';
 import { Fold } from '@/app/_ui/fold';
 import { LinkKey } from '@/app/_ui/keys';
 import { FitList, ShortList } from '@/app/(shop)/on-hand/fits/_ui/fit-list';
 import styles from '@/app/(shop)/on-hand/fits/_ui/fits.module.css';
-import { fitRow, type RowContext } from '@/app/(shop)/on-hand/fits/fit-row';
-import { sayLooked } from '@/app/(shop)/on-hand/fits/say-question';
-
-/** So many are drawn; the rest of a long answer follows a line each. */
-const MOST_DRAWN = 40;
+import type { FitsView } from '@/app/(shop)/on-hand/fits/fits-view';
 
 /** What the wood on hand says to a question. */
-export function FitAnswers({ fits, ask, context }: { fits: WhatFits; ask: FitAsk; context: RowContext }) {
-  const rows = fits.ranked.map((piece) => fitRow(piece, fits.sizes, context));
-  const noes = fits.noes.map((piece) => fitRow(piece, fits.sizes, context));
-  const drawn = rows.slice(0, MOST_DRAWN);
-  const more = rows.slice(MOST_DRAWN);
-  const tolerance = fits.noes[0]?.judged.fit;
-  if (fits.looked === 0) return <NoWood ask={ask} />;
+export function FitAnswers({ view }: { view: FitsView }) {
+  const { drawn, more, noes, togetherNoes, tolerance, unmeasured, rough, make } = view;
+  if (view.looked === 0) return <NoWood {...view} />;
   return (
     <>
       <p className={styles.looked} role="status">
-        {sayLooked(fits)}
+        {view.said}
       </p>
-      <p className={styles.caution}>
-        From three widths joined by straight lines: measure more stations before cutting. Checks, breaks and knots have
-        no place in the book yet, so none is kept clear of.
-      </p>
+      {rough ? (
+        <p className={styles.caution}>
+          Where only three widths are known, edges run straight between them: measure the outline before cutting. What
+          is not marked on a piece is not kept clear of.
+        </p>
+      ) : null}
       {drawn.length > 0 ? (
         <FitList rows={drawn} />
       ) : (
         <Empty
-          title="No piece on hand gives this top, nor nearly."
-          toDo="Try a smaller top, less lost at the edges and ends, or more turn of the grain."
+          title={
+            make === 'one'
+              ? 'No piece on hand gives this top, nor nearly.'
+              : 'No two pieces on hand give this top, nor nearly.'
+          }
+          toDo={
+            make === 'pair'
+              ? 'Only sisters side by side in their flitch, or kept as a pair, open like a book. Try a smaller top, or two pieces with a river.'
+              : 'Try a smaller top, less lost at the edges and ends, or more turn of the grain.'
+          }
         />
       )}
       {more.length > 0 ? (
         <Fold title={`${more.length} more`} now="not drawn, in the same order">
-          <ShortList rows={more.map(({ label, title, words }) => ({ label, title, says: words }))} />
+          <ShortList rows={more} />
         </Fold>
       ) : null}
-      {noes.length > 0 && tolerance?.answer === 'no' ? (
-        <Fold title={`${noes.length} cannot`} now={`no: proved to ${tolerance.proof.tolerance / 1_000_000} mm`}>
+      {noes.length > 0 && tolerance !== undefined ? (
+        <Fold title={`${noes.length} cannot`} now={`no: proved to ${tolerance} mm`}>
           <p>
             Each was ruled out at every place and every angle allowed, and no top of 85 % of the length, the width or
             both fits either.
           </p>
-          <ShortList
-            rows={noes.map(({ label, title, facts }) => ({ label, title, says: facts.slice(0, 2).join(', ') }))}
-          />
+          <ShortList rows={noes} />
         </Fold>
       ) : null}
-      {fits.unmeasured.length > 0 ? (
-        <Fold title={`${fits.unmeasured.length} not judged`} now="their widths make no outline">
-          <ShortList
-            rows={fits.unmeasured.map((line) => ({
-              label: line.label,
-              title: `${line.species} ${line.form}`,
-              says: 'Measure its length and widths again.',
-            }))}
-          />
+      {togetherNoes > 0 ? (
+        <p className={styles.soft}>
+          {togetherNoes.toLocaleString('en')} {togetherNoes === 1 ? 'pairing makes' : 'pairings make'} no such top, not
+          even at 85 % of its size.
+        </p>
+      ) : null}
+      {unmeasured.length > 0 ? (
+        <Fold title={`${unmeasured.length} not judged`} now="their widths make no outline">
+          <ShortList rows={unmeasured} />
         </Fold>
       ) : null}
     </>
   );
 }
 
-function NoWood({ ask }: { ask: FitAsk }) {
-  const narrowed = ask.species !== undefined || ask.freeOnly;
+function NoWood({ narrowed, make }: Pick<FitsView, 'narrowed' | 'make'>) {
+  if (make === 'pair') {
+    return (
+      <Empty
+        title="No two sisters are on hand."
+        toDo="Sisters are slabs of one flitch with numbers that follow one another. Note flitch and number on their pages, or keep two as a pair."
+      />
+    );
+  }
   return (
     <Empty
       title={narrowed ? 'No such wood is on hand.' : 'No slab, board or offcut is on hand.'}

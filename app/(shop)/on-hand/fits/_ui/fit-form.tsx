@@ -12,11 +12,13 @@ import { Key, KeyBar } from '@/app/_ui/keys';
 import { PlainError } from '@/app/_ui/plain-error';
 import styles from '@/app/(shop)/on-hand/fits/_ui/fits.module.css';
 import type {
+  MakeKind,
   QuestionField,
   QuestionProblems,
   ShapeKind,
   TypedQuestion,
 } from '@/app/(shop)/on-hand/fits/typed-question';
+import type { BestBy } from '@/shared/fit/score-place';
 import { parseLength } from '@/shared/units/parse-length';
 import { printLength } from '@/shared/units/print-length';
 import { sayLengthError } from '@/shared/units/say-length-error';
@@ -27,6 +29,19 @@ const SHAPES: readonly { value: ShapeKind; label: string }[] = [
   { value: 'round', label: 'Round' },
   { value: 'oval', label: 'Oval' },
   { value: 'superellipse', label: 'Superellipse' },
+];
+
+const MAKES: readonly { value: MakeKind; label: string }[] = [
+  { value: 'one', label: 'One piece' },
+  { value: 'pair', label: 'Bookmatched pair' },
+  { value: 'river', label: 'Two, a river between' },
+];
+
+const BESTS: readonly { value: BestBy; label: string }[] = [
+  { value: 'balanced', label: 'A bit of each' },
+  { value: 'waste', label: 'Least waste' },
+  { value: 'offcut', label: 'Biggest offcut' },
+  { value: 'figure', label: 'Figure in the middle' },
 ];
 
 interface FitFormProps {
@@ -88,6 +103,13 @@ export function FitForm({ first, problems: found, prefer, species }: FitFormProp
         value={typed.shape}
         onChange={(shape) => setTyped((now) => ({ ...now, shape: shape as ShapeKind }))}
       />
+      <ChoiceChips
+        name="make"
+        label="Made of"
+        options={MAKES}
+        value={typed.make}
+        onChange={(make) => setTyped((now) => ({ ...now, make: make as MakeKind }))}
+      />
       <p className={styles.finished}>All as finished{round ? '' : ', length along the grain'}.</p>
       <div className={styles.pair}>
         <QuantityField {...length('l')} label={round ? 'Diameter' : 'Length'} />
@@ -96,12 +118,25 @@ export function FitForm({ first, problems: found, prefer, species }: FitFormProp
         {typed.shape === 'superellipse' ? (
           <TextField {...number('n')} label="Exponent" hint="2 is an oval, 2.5 a soft rectangle, 4 squarer." />
         ) : null}
-        <QuantityField {...length('thick')} label="Thickness" optional />
+        <QuantityField {...length('thick')} label="Thickness" optional={typed.make !== 'river'} />
+        {typed.make === 'river' ? (
+          <>
+            <QuantityField {...length('gap')} label="River, at the narrowest" />
+            <QuantityField {...length('back')} label="Wood at each back" hint="At least, along the whole length." />
+          </>
+        ) : null}
       </div>
       <Fold
         title="How dry, which wood"
-        now={[usual, typed.species || 'any species', typed.free ? 'free only' : ''].filter(Boolean).join(', ')}
-        open={problems.mc !== undefined}
+        now={[
+          usual,
+          typed.by.trim() === '' ? '' : `by ${typed.by.trim()}`,
+          typed.species || 'any species',
+          typed.free ? 'free only' : '',
+        ]
+          .filter(Boolean)
+          .join(', ')}
+        open={problems.mc !== undefined || problems.by !== undefined || problems.weight !== undefined}
       >
         <div className={styles.pair}>
           <TextField
@@ -109,6 +144,26 @@ export function FitForm({ first, problems: found, prefer, species }: FitFormProp
             label="Moisture at most, %"
             hint="By the wettest of its newest readings."
             optional
+          />
+          <TextField
+            label="Dry by"
+            hint="A day: then its own readings and the air of its room say whether it will be."
+            optional
+            name="by"
+            value={typed.by}
+            onChange={set('by')}
+            maxLength={40}
+            error={problems.by}
+          />
+          <TextField
+            label="Weighs at most"
+            hint="The finished top, with its unit."
+            optional
+            name="weight"
+            value={typed.weight}
+            onChange={set('weight')}
+            maxLength={40}
+            error={problems.weight}
           />
           <SelectField
             name="species"
@@ -119,6 +174,19 @@ export function FitForm({ first, problems: found, prefer, species }: FitFormProp
             onChange={(next) => setTyped((now) => ({ ...now, species: next }))}
           />
         </div>
+        <label className={styles.tick}>
+          <input
+            type="checkbox"
+            name="heart"
+            value="yes"
+            checked={typed.heart}
+            onChange={(flip) => {
+              const heart = flip.currentTarget.checked;
+              setTyped((now) => ({ ...now, heart }));
+            }}
+          />
+          Heartwood only, by the sapwood that was measured
+        </label>
         <label className={styles.tick}>
           <input
             type="checkbox"
@@ -134,7 +202,7 @@ export function FitForm({ first, problems: found, prefer, species }: FitFormProp
         </label>
       </Fold>
       <Fold
-        title="Allowances and grain"
+        title="Defects, allowances and the best place"
         now={`edges ${shown(typed.edge, prefer)}, ends ${shown(typed.trim, prefer)}, grain ±${typed.grain.trim() || '?'}°`}
         open={problems.edge !== undefined || problems.trim !== undefined || problems.grain !== undefined}
       >
@@ -151,6 +219,26 @@ export function FitForm({ first, problems: found, prefer, species }: FitFormProp
             hint="How far the top may be turned on the piece, either way."
           />
         </div>
+        <label className={styles.tick}>
+          <input
+            type="checkbox"
+            name="fill"
+            value="yes"
+            checked={typed.fill}
+            onChange={(flip) => {
+              const fill = flip.currentTarget.checked;
+              setTyped((now) => ({ ...now, fill }));
+            }}
+          />
+          What is marked to be filled may be in the top
+        </label>
+        <ChoiceChips
+          name="best"
+          label="Best is"
+          options={BESTS}
+          value={typed.best}
+          onChange={(best) => setTyped((now) => ({ ...now, best: best as BestBy }))}
+        />
       </Fold>
       {Object.keys(problems).length > 0 ? (
         <PlainError

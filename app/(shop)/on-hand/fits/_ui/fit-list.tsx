@@ -4,32 +4,46 @@ import { Fold } from '@/app/_ui/fold';
 import { VerdictPill } from '@/app/_ui/verdict/verdict-pill';
 import { FitDrawing } from '@/app/(shop)/on-hand/fits/_ui/fit-drawing';
 import styles from '@/app/(shop)/on-hand/fits/_ui/fits.module.css';
+import { RiverDrawing } from '@/app/(shop)/on-hand/fits/_ui/river-drawing';
 import type { FitRow } from '@/app/(shop)/on-hand/fits/fit-row';
+import type { ShortRow } from '@/app/(shop)/on-hand/fits/fits-view';
 import type { OwnLabelCode } from '@/shared/scan-codes/own-label';
 import { printOwnLabel } from '@/shared/scan-codes/print-own-label';
 import { printMoney } from '@/shared/units/print-money';
 
 /** The pieces a top fits in, or nearly, drawn to one scale in the order a maker would take them. */
 export function FitList({ rows }: { rows: readonly FitRow[] }) {
-  const wholeMm = Math.max(...rows.map(({ view }) => view?.box.width ?? 0));
+  const wholeMm = Math.max(
+    ...rows.flatMap(({ views }) => views.map(({ outline }) => lengthOf(outline.ring) / 1000)),
+    1,
+  );
   return (
     <ol className={styles.list} aria-label="What it can be cut from">
       {rows.map((row) => (
-        <li key={row.label} className={styles.answer}>
-          {row.view ? (
-            <FitDrawing
-              view={row.view}
-              liveEdges={row.liveEdges}
-              words={unbroken(row.words)}
-              wholeMm={wholeMm}
-              label={row.drawn}
-            />
-          ) : null}
+        <li key={row.id} className={styles.answer}>
+          <div className={styles.drawings}>
+            {row.river ? (
+              <RiverDrawing river={row.river} wholeMm={wholeMm} label={`The finished top: ${row.drawn}`} />
+            ) : null}
+            {row.views.map((view, nr) => (
+              <FitDrawing
+                // biome-ignore lint/suspicious/noArrayIndexKey: one piece may give both halves; they never change places.
+                key={nr}
+                view={view}
+                words={row.views.length === 1 ? unbroken(row.words) : undefined}
+                wholeMm={wholeMm}
+                label={row.views.length === 1 ? row.drawn : `Part ${nr + 1} on ${view.label}. ${row.drawn}`}
+              />
+            ))}
+            {row.views.length > 1 ? <p className={styles.under}>{unbroken(row.words)}</p> : null}
+          </div>
           <div className={styles.facts}>
-            <p className={styles.title}>
-              <Link href={`/pieces/${row.label}`}>{row.title}</Link>
-              <Code>{printOwnLabel(row.label as OwnLabelCode)}</Code>
-            </p>
+            {row.members.map(({ label, title }) => (
+              <p key={label} className={styles.title}>
+                <Link href={`/pieces/${label}`}>{title}</Link>
+                <Code>{printOwnLabel(label as OwnLabelCode)}</Code>
+              </p>
+            ))}
             {row.facts.map((fact) => (
               <p key={fact}>{unbroken(fact)}</p>
             ))}
@@ -63,13 +77,16 @@ export function FitList({ rows }: { rows: readonly FitRow[] }) {
   );
 }
 
+const lengthOf = (ring: readonly { readonly x: number }[]) =>
+  Math.max(...ring.map(({ x }) => x)) - Math.min(...ring.map(({ x }) => x));
+
 /** Keeps a number and its unit or fraction on one line. */
 function unbroken(text: string): string {
   return text.replaceAll(/(\d) (?=(?:mm|in|%)(?!\w)|\d+\/\d)/g, '$1\u00a0');
 }
 
 /** Pieces in a line each: what cannot be used, or what comes after the drawings. */
-export function ShortList({ rows }: { rows: readonly { label: string; title: string; says: string }[] }) {
+export function ShortList({ rows }: { rows: readonly ShortRow[] }) {
   return (
     <ul className={styles.short}>
       {rows.map(({ label, title, says }) => (

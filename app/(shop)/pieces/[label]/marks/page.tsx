@@ -2,6 +2,7 @@ import type { Metadata } from 'next';
 import { notFound } from 'next/navigation';
 import { bookForPage } from '@/app/_server/book/book-for-page';
 import { outlineOfPiece } from '@/app/_server/fits/outline-of-piece';
+import { marksOffTheWood } from '@/app/_server/shapes/off-the-wood';
 import { loadPiece } from '@/app/_server/stock/load-piece';
 import { Empty } from '@/app/_ui/empty';
 import { LinkKey } from '@/app/_ui/keys';
@@ -25,12 +26,14 @@ export default async function MarksPage({ params }: Props) {
   const shown = printOwnLabel(label);
   return (
     <Page title="Mark what is wrong with it" context={shown} back={{ href: `/pieces/${label}`, words: shown }}>
-      {outline.ok ? (
+      {line.form === 'pack' ? (
+        <Empty title="A pack of boards has no outline." toDo="Take a board out of it, and mark that." />
+      ) : outline.ok ? (
         <MarksForm
-          key={JSON.stringify(line.marks)}
           label={label}
           outline={outline.value}
           marks={line.marks}
+          off={marksOffTheWood(outline.value, line.marks)}
           prefer={head.units}
           isMeasured={line.shape !== null}
         />

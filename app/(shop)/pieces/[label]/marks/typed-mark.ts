@@ -1,11 +1,12 @@
+import { readPoints } from '@/app/(shop)/pieces/[label]/marks/read-points';
+import { strapThrough } from '@/app/(shop)/pieces/[label]/marks/strap-through';
 import { checkDefect } from '@/shared/outline/check-defect';
 import { DEFECT_KINDS, type Defect, type DefectKind, type DefectPlace } from '@/shared/outline/defect';
 import type { Outline } from '@/shared/outline/outline';
 import { boundsOf } from '@/shared/outline/outline-bounds';
 import type { NewMark } from '@/shared/outline/piece-marks';
-import { micrometres, type Point } from '@/shared/outline/point';
+import type { Point } from '@/shared/outline/point';
 import { thickLine } from '@/shared/outline/thick-line';
-import { woodRunsAt } from '@/shared/outline/wood-runs-at';
 import { nanometres } from '@/shared/units/nanometres';
 import { parseLength } from '@/shared/units/parse-length';
 import { sayLengthError } from '@/shared/units/say-length-error';
@@ -123,47 +124,4 @@ function placeOf(
   if (shape === 'round') return { shape: 'circle', centre, radius: Math.max(1, Math.round(size / 2000)) };
   const ring = thickLine(points, size / 1000);
   return ring && { shape: 'polygon', ring };
-}
-
-/** The band through one point straight across, or through two, as far as the wood goes at both its edges. */
-function strapThrough(points: readonly Point[], outline: Outline): { from: Point; to: Point } | undefined {
-  const [one, two = one] = points;
-  if (!one || !two) return undefined;
-  const edge = (x: number, pick: 'low' | 'high') => {
-    const runs = woodRunsAt(outline, x);
-    const ends = runs.map(({ from, to }) => (pick === 'low' ? from : to));
-    return ends.length ? Math.round(pick === 'low' ? Math.min(...ends) : Math.max(...ends)) : undefined;
-  };
-  const [upper, lower] = one.y >= two.y ? [one, two] : [two, one];
-  const [high, low] = [edge(upper.x, 'high'), edge(lower.x, 'low')];
-  if (high === undefined || low === undefined) return undefined;
-  return { from: { x: lower.x, y: low }, to: { x: upper.x, y: high } };
-}
-
-/** Points typed one a line, `1200, -85` or `47 1/4; -3 3/8`. */
-export function readPoints(
-  text: string,
-  prefer: UnitSystem,
-): { ok: true; points: Point[] } | { ok: false; says: string } {
-  const points: Point[] = [];
-  for (const [nr, line] of text
-    .split('\n')
-    .map((each) => each.trim())
-    .entries()) {
-    if (line === '') continue;
-    const parts = line.split(/\s*[;,]\s*/);
-    const [x, y] = parts.map((part) => signed(part, prefer));
-    if (parts.length !== 2 || x === undefined || y === undefined) {
-      return { ok: false, says: `Line ${nr + 1} is no point. Write along and across, for example 1200, -85.` };
-    }
-    points.push({ x, y });
-  }
-  return { ok: true, points };
-}
-
-function signed(text: string, prefer: UnitSystem): number | undefined {
-  const isBelow = /^[-−]/.test(text);
-  const read = parseLength(isBelow ? text.slice(1) : text, { prefer });
-  if (!read.ok) return undefined;
-  return isBelow ? -micrometres(read.value) + 0 : micrometres(read.value);
 }

@@ -1,3 +1,4 @@
+import { cellLength } from '@/app/(shop)/pieces/[label]/measure/cell-length';
 import { doubtfulStation } from '@/shared/outline/doubtful-station';
 import type { Outline } from '@/shared/outline/outline';
 import { outlineFromStations } from '@/shared/outline/outline-from-stations';
@@ -7,7 +8,6 @@ import type { ChalkLine, Station, StationValue } from '@/shared/outline/station'
 import type { Nanometres } from '@/shared/units/nanometres';
 import { nanometres } from '@/shared/units/nanometres';
 import { parseLength } from '@/shared/units/parse-length';
-import { printLengthExact } from '@/shared/units/print-length-exact';
 import { sayLengthError } from '@/shared/units/say-length-error';
 import type { UnitSystem } from '@/shared/units/unit-system';
 
@@ -113,7 +113,7 @@ export function inOrder(rows: readonly TypedStation[], prefer: UnitSystem): read
 /** A measured line as it would have been typed. */
 export function chalkAsTyped({ stations, gaps = [] }: ChalkLine, prefer: UnitSystem): TypedChalk {
   const say = (length: Nanometres) =>
-    length < 0 ? `-${printLengthExact(nanometres(-length), prefer)}` : printLengthExact(length, prefer);
+    length < 0 ? `-${cellLength(nanometres(-length), prefer)}` : cellLength(length, prefer);
   const typed = ({ at, left, right }: Station) => ({ at: say(at), left: say(left), right: say(right) });
   return { stations: stations.map(typed), gaps: gaps.map((gap) => gap.stations.map(typed)) };
 }

@@ -2,6 +2,7 @@ import type { Metadata } from 'next';
 import { notFound } from 'next/navigation';
 import { bookForPage } from '@/app/_server/book/book-for-page';
 import { toMeasure } from '@/app/_server/shapes/to-measure';
+import { Empty } from '@/app/_ui/empty';
 import { Page } from '@/app/_ui/page';
 import { labelOfPage, titleOfLabel } from '@/app/(shop)/_parts/label-of-page';
 import { MeasureForm } from '@/app/(shop)/pieces/[label]/measure/_ui/measure-form';
@@ -20,14 +21,23 @@ export default async function MeasurePage({ params }: Props) {
   const piece = await toMeasure(book, label);
   if (!piece) notFound();
   const shown = printOwnLabel(label);
+  const trouble = !piece.line.facts.inStock
+    ? { title: 'It is no longer in the shop.', toDo: 'Its history says what became of it.' }
+    : piece.line.form === 'pack'
+      ? { title: 'A pack of boards has no outline.', toDo: 'Take a board out of it, and measure that.' }
+      : undefined;
   return (
     <Page title="Measure its outline" context={shown} back={{ href: `/pieces/${label}`, words: shown }}>
-      <MeasureForm
-        label={label}
-        begun={chalkAsTyped(piece.chalkLine, head.units)}
-        isMeasured={piece.isMeasured}
-        prefer={head.units}
-      />
+      {trouble ? (
+        <Empty {...trouble} />
+      ) : (
+        <MeasureForm
+          label={label}
+          begun={chalkAsTyped(piece.chalkLine, head.units)}
+          isMeasured={piece.isMeasured}
+          prefer={head.units}
+        />
+      )}
     </Page>
   );
 }

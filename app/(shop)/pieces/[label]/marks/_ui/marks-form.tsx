@@ -1,23 +1,23 @@
 'use client';
 
-import { useState } from 'react';
+import { useEffect, useRef, useState } from 'react';
 import { useAct } from '@/app/_ui/act/use-act';
 import { ChoiceChips } from '@/app/_ui/field/choice-chips';
 import { Key } from '@/app/_ui/keys';
 import { useNotice } from '@/app/_ui/notice/notice-provider';
 import { PlainError } from '@/app/_ui/plain-error';
 import { Section } from '@/app/_ui/section';
-import { inSvg, placePath } from '@/app/_ui/slab/paths';
-import { SlabDrawing } from '@/app/_ui/slab/slab-drawing';
-import { TapLayer } from '@/app/_ui/slab/tap-layer';
+import { keepDraft, recallDraft } from '@/app/(shop)/arrive/_ui/kept-draft';
 import { MarkFields } from '@/app/(shop)/pieces/[label]/marks/_ui/mark-fields';
 import { MarkList } from '@/app/(shop)/pieces/[label]/marks/_ui/mark-list';
 import styles from '@/app/(shop)/pieces/[label]/marks/_ui/marks.module.css';
+import { MarksDrawing } from '@/app/(shop)/pieces/[label]/marks/_ui/marks-drawing';
 import { marksAction } from '@/app/(shop)/pieces/[label]/marks/actions';
-import { NEW_MARK, readMark, readPoints, type TypedMark } from '@/app/(shop)/pieces/[label]/marks/typed-mark';
+import { markAsTyped } from '@/app/(shop)/pieces/[label]/marks/mark-as-typed';
+import { NEW_MARK, readMark, type TypedMark } from '@/app/(shop)/pieces/[label]/marks/typed-mark';
 import { writePoint } from '@/app/(shop)/pieces/[label]/marks/write-point';
 import type { Outline } from '@/shared/outline/outline';
-import { countMarks, type PieceMarks } from '@/shared/outline/piece-marks';
+import type { PieceMarks } from '@/shared/outline/piece-marks';
 import type { Point } from '@/shared/outline/point';
 import type { UnitSystem } from '@/shared/units/unit-system';
 
@@ -25,69 +25,88 @@ export interface MarksFormProps {
   label: string;
   outline: Outline;
   marks: PieceMarks;
+  /** Numbers of the marks that do not lie on the wood. */
+  off: readonly number[];
   prefer: UnitSystem;
   /** Else only its three widths are known, and the drawing is straight between them. */
   isMeasured: boolean;
 }
 
-/** Marks what is wrong with a slab and where: tapped on its drawing, or typed. */
-export function MarksForm({ label, outline, marks, prefer, isMeasured }: MarksFormProps) {
-  const [typed, setTyped] = useState<TypedMark>(NEW_MARK);
-  const [face, setFace] = useState<'A' | 'B'>('A');
-  const { run, pending, problem } = useAct(marksAction);
-  const say = useNotice();
-  const { mark, problems } = readMark(typed, outline, prefer, false);
-  const points = readPoints(typed.points, prefer);
-  const sent = problem?.fields ?? {};
+const VERSION = 1;
+/** `changes`: the mark it is to stand in the place of. */
+type Draft = { readonly typed: TypedMark; readonly changes?: number };
+const FRESH: Draft = { typed: NEW_MARK };
 
+/** Marks what is wrong with a slab and where: tapped on its drawing, or typed. */
+export function MarksForm({ label, outline, marks, off, prefer, isMeasured }: MarksFormProps) {
+  const [draft, setDraft] = useState<Draft>(FRESH);
+  const [face, setFace] = useState<'A' | 'B'>('A');
+  const { run, pending, problem, forget } = useAct(marksAction);
+  const say = useNotice();
+  const form = useRef<HTMLFormElement>(null);
+  const name = `marks-${label}`;
+  const { typed } = draft;
+  const changed = draft.changes === undefined ? undefined : markAsTyped(marks, draft.changes, prefer);
+  const { mark, problems } = readMark(typed, outline, prefer, false);
+
+  useEffect(() => {
+    const before = recallDraft<Draft>(name, VERSION);
+    if (before) setDraft(before);
+  }, [name]);
+
+  const keep = (next: Draft) => {
+    setDraft(next);
+    keepDraft(name, VERSION, next === FRESH ? undefined : next);
+    forget();
+  };
   const tap = (point: Point) => {
     const line = writePoint(point, prefer);
     const isOne = typed.kind === 'strap' || typed.shape === 'round';
-    setTyped({ ...typed, points: isOne || typed.points.trim() === '' ? line : `${typed.points.trimEnd()}\n${line}` });
+    const points = isOne || typed.points.trim() === '' ? line : `${typed.points.trimEnd()}\n${line}`;
+    keep({ ...draft, typed: { ...typed, points } });
   };
 
   async function write() {
-    const answer = await run({ label, add: [typed], remove: [], why: '' });
-    if (!answer.ok) return;
-    setTyped({ ...NEW_MARK, kind: typed.kind, shape: typed.shape });
-    say({ words: 'It is marked on the drawing.' });
+    const answer = await run({ label, add: [typed], remove: changed ? [draft.changes] : [], why: '' });
+    if (!answer.ok) {
+      form.current?.querySelector<HTMLElement>('[aria-invalid="true"]')?.focus();
+      return;
+    }
+    keepDraft(name, VERSION, undefined);
+    // Marks come in runs of a kind.
+    setDraft({ typed: { ...NEW_MARK, kind: typed.kind, shape: changed ? NEW_MARK.shape : typed.shape } });
+    say({ words: changed ? 'It is changed on the drawing. The history keeps what it was.' : 'It is on the drawing.' });
   }
   async function takeOff(id: number) {
     const answer = await run({ label, add: [], remove: [id], why: '' });
-    if (answer.ok) say({ words: 'It is off the drawing. The history keeps it.' });
+    if (!answer.ok) return;
+    if (draft.changes === id) keep(FRESH);
+    say({ words: 'It is off the drawing; the history keeps it. Put right what is seen on it too, if that is gone.' });
+  }
+  function change(id: number) {
+    const begun = markAsTyped(marks, id, prefer);
+    if (!begun) return;
+    keep({ typed: begun, changes: id });
+    form.current?.scrollIntoView({ block: 'start' });
+    form.current?.querySelector<HTMLElement>('select')?.focus({ preventScroll: true });
   }
 
   return (
     <>
-      <div className={styles.drawing}>
-        <SlabDrawing
-          outline={outline}
-          marks={marks}
-          face={face}
-          label={`The outline, seen from face ${face}, with ${countMarks(marks)} marks. Points can be typed below.`}
-        >
-          {mark?.is === 'defect' ? <path className={styles.fresh} d={placePath(mark.place)} /> : null}
-          {mark?.is === 'strap' ? (
-            <path
-              className={styles.freshStrap}
-              d={`M${inSvg(mark.from).x} ${inSvg(mark.from).y}L${inSvg(mark.to).x} ${inSvg(mark.to).y}`}
-            />
-          ) : null}
-          {points.ok
-            ? points.points.map((point, nr) => {
-                const { x, y } = inSvg(point);
-                // biome-ignore lint/suspicious/noArrayIndexKey: points are in the order they were tapped.
-                return <circle key={nr} className={styles.point} cx={x} cy={y} r={drawnSize(outline)} />;
-              })
-            : null}
-          <TapLayer outline={outline} onTap={tap} />
-        </SlabDrawing>
-      </div>
+      <MarksDrawing
+        outline={outline}
+        marks={marks}
+        face={face}
+        fresh={mark}
+        points={typed.points}
+        prefer={prefer}
+        onTap={tap}
+      />
       {isMeasured ? null : (
         <p className={styles.soft}>Drawn from three widths. Measure its outline first where an edge counts.</p>
       )}
       <ChoiceChips
-        label="Seen from"
+        label="From which face"
         options={[
           { value: 'A', label: 'Face A' },
           { value: 'B', label: 'Face B' },
@@ -97,32 +116,38 @@ export function MarksForm({ label, outline, marks, prefer, isMeasured }: MarksFo
       />
       <div className={styles.columns}>
         <form
+          ref={form}
+          className={styles.form}
           noValidate
           onSubmit={(submit) => {
             submit.preventDefault();
             void write();
           }}
         >
-          <Section title="New mark">
-            <MarkFields typed={typed} errors={{ ...sent, ...problems }} prefer={prefer} onChange={setTyped} />
+          <Section title={changed ? `Change the ${changed.kind}` : 'New mark'}>
+            <MarkFields
+              typed={typed}
+              errors={{ ...problem?.fields, ...problems }}
+              prefer={prefer}
+              onChange={(next) => keep({ ...draft, typed: next })}
+            />
             {problem ? <PlainError happened={problem.what} kept={problem.kept} toDo={problem.todo} /> : null}
             <div className={styles.keys}>
               <Key type="submit" pending={pending} pendingWords="Writing">
-                Mark the {typed.kind}
+                {changed ? `Change the ${changed.kind}` : `Mark the ${typed.kind}`}
               </Key>
+              {changed ? (
+                <Key variant="ghost" onClick={() => keep(FRESH)}>
+                  Leave it as it was
+                </Key>
+              ) : null}
             </div>
           </Section>
         </form>
         <Section title="On it now">
-          <MarkList marks={marks} prefer={prefer} pending={pending} onTakeOff={takeOff} />
+          <MarkList marks={marks} prefer={prefer} off={off} pending={pending} onTakeOff={takeOff} onChange={change} />
         </Section>
       </div>
     </>
   );
-}
-
-/** A dot that is seen and covers little, millimetres. */
-function drawnSize({ ring }: Outline): number {
-  const xs = ring.map(({ x }) => x);
-  return (Math.max(...xs) - Math.min(...xs)) / 160_000;
 }

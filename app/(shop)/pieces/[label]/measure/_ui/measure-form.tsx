@@ -30,8 +30,10 @@ export interface MeasureFormProps {
   prefer: UnitSystem;
 }
 
-const VERSION = 1;
-type Draft = { readonly typed: TypedChalk; readonly why: string };
+const VERSION = 2;
+/** `before`: what stood there until the rows were emptied. */
+type Draft = { readonly typed: TypedChalk; readonly why: string; readonly before?: TypedChalk };
+const EMPTY: TypedChalk = { stations: [EMPTY_STATION, EMPTY_STATION, EMPTY_STATION], gaps: [] };
 
 /** A chalk line down the slab, stations along it, the distance to each edge: the drawing grows as they are typed. */
 export function MeasureForm({ label, begun, isMeasured, prefer }: MeasureFormProps) {
@@ -102,8 +104,7 @@ export function MeasureForm({ label, begun, isMeasured, prefer }: MeasureFormPro
           <Key
             variant="ghost"
             onClick={() => {
-              keepDraft(name, VERSION, undefined);
-              setDraft({ typed: begun, why: '' });
+              keep({ typed: begun, why: '', before: typed });
               setKept(false);
             }}
           >
@@ -148,6 +149,15 @@ export function MeasureForm({ label, begun, isMeasured, prefer }: MeasureFormPro
         </Section>
       ))}
       <div className={styles.more}>
+        {draft.before ? (
+          <Key variant="ghost" onClick={() => keep({ typed: draft.before ?? typed, why })}>
+            Bring the old stations back
+          </Key>
+        ) : (
+          <Key variant="ghost" onClick={() => keep({ typed: EMPTY, why, before: typed })}>
+            Start with empty rows
+          </Key>
+        )}
         <Key
           variant="ghost"
           onClick={() => keep({ ...draft, typed: { ...typed, gaps: [...typed.gaps, [EMPTY_STATION, EMPTY_STATION]] } })}

@@ -1,11 +1,12 @@
 'use client';
 
 import { Input } from '@mantine/core';
-import { type KeyboardEvent, useId, useRef } from 'react';
+import { type KeyboardEvent, useId, useRef, useState } from 'react';
 import fields from '@/app/_ui/field/field.module.css';
 import { FieldError } from '@/app/_ui/field/field-shell';
 import { Key } from '@/app/_ui/keys';
 import styles from '@/app/(shop)/pieces/[label]/measure/_ui/measure.module.css';
+import { StationKeys } from '@/app/(shop)/pieces/[label]/measure/_ui/station-keys';
 import {
   EMPTY_STATION,
   inOrder,
@@ -34,6 +35,7 @@ const LONG_WORDS = { at: 'along the line', left: 'to the left edge', right: 'to 
 export function StationRows({ rows, gap, problems, doubt, prefer, onChange }: StationRowsProps) {
   const id = useId();
   const list = useRef<HTMLOListElement>(null);
+  const [focused, setFocused] = useState<{ row: number; value: StationValue['value']; typing?: boolean }>();
   const goTo = (row: number, value: StationValue['value']) =>
     // After the new row is drawn.
     requestAnimationFrame(() => {
@@ -44,27 +46,34 @@ export function StationRows({ rows, gap, problems, doubt, prefer, onChange }: St
   const change = (row: number, value: StationValue['value'], text: string) =>
     onChange(rows.map((station, nr) => (nr === row ? { ...station, [value]: text } : station)));
 
-  const goOn = (press: KeyboardEvent, row: number, value: StationValue['value']) => {
-    if (press.key !== 'Enter' || press.nativeEvent.isComposing) return;
-    press.preventDefault();
+  const goOn = (row: number, value: StationValue['value']) => {
     const next = STATION_VALUES[STATION_VALUES.indexOf(value) + 1];
     if (next) return goTo(row, next);
     if (row === rows.length - 1) onChange([...rows, EMPTY_STATION]);
     goTo(row + 1, 'at');
+  };
+  const onKey = (press: KeyboardEvent, row: number, value: StationValue['value']) => {
+    if (press.key !== 'Enter' || press.nativeEvent.isComposing) return;
+    press.preventDefault();
+    goOn(row, value);
   };
 
   return (
     <>
       <div className={styles.head} aria-hidden="true">
         {STATION_VALUES.map((value) => (
-          <span key={value}>{WORDS[value]}</span>
+          <span key={value}>
+            {WORDS[value]} <small>{prefer === 'metric' ? 'mm' : 'in'}</small>
+          </span>
         ))}
       </div>
       <ol className={styles.rows} ref={list}>
         {rows.map((station, row) => {
           const wrong = STATION_VALUES.flatMap((value) => {
             const key = valueKey({ ...(gap !== undefined && { gap }), station: row, value });
-            return problems[key] ? [{ key, says: problems[key], value }] : [];
+            // A number that is still being typed is not judged yet.
+            const isBeingTyped = focused?.typing && focused.row === row && focused.value === value;
+            return problems[key] && !isBeingTyped ? [{ key, says: problems[key], value }] : [];
           });
           const doubted = STATION_VALUES.find((value) => doubt === valueKey({ station: row, value }));
           const error = wrong[0];
@@ -92,11 +101,19 @@ export function StationRows({ rows, gap, problems, doubt, prefer, onChange }: St
                     autoComplete="off"
                     autoCapitalize="off"
                     spellCheck={false}
-                    inputMode="text"
+                    inputMode="decimal"
                     enterKeyHint="next"
                     maxLength={24}
-                    onChange={(typed) => change(row, value, typed.currentTarget.value)}
-                    onKeyDown={(press) => goOn(press, row, value)}
+                    onChange={(typed) => {
+                      setFocused({ row, value, typing: true });
+                      change(row, value, typed.currentTarget.value);
+                    }}
+                    onKeyDown={(press) => onKey(press, row, value)}
+                    onFocus={(focus) => {
+                      setFocused({ row, value });
+                      focus.currentTarget.select();
+                    }}
+                    onBlur={() => setFocused(undefined)}
                   />
                 );
               })}
@@ -117,6 +134,14 @@ export function StationRows({ rows, gap, problems, doubt, prefer, onChange }: St
                   {doubted === 'at' ? 'This' : `The ${doubted} side`} looks far off its neighbours. Measure it once
                   more.
                 </p>
+              ) : null}
+              {focused?.row === row ? (
+                <StationKeys
+                  text={station[focused.value]}
+                  prefer={prefer}
+                  onChange={(text) => change(row, focused.value, text)}
+                  onNext={() => goOn(row, focused.value)}
+                />
               ) : null}
             </li>
           );

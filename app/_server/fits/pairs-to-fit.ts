@@ -1,0 +1,44 @@
+import type { PieceLine } from '@/app/_server/stock/load-piece';
+
+/** Of any one wood so many of the largest pieces are tried against one another. */
+const MOST_OF_A_WOOD = 12;
+
+export type Pair = readonly [PieceLine, PieceLine];
+
+/** Sisters that lie side by side in their log, and pieces that are kept as a pair: what can be opened like a book. */
+export function sisterPairs(lines: readonly PieceLine[]): readonly Pair[] {
+  const pairs = new Map<string, Pair>();
+  const add = (one: PieceLine, two: PieceLine) => {
+    const [first, second] = one.stockId < two.stockId ? [one, two] : [two, one];
+    pairs.set(`${first.stockId} ${second.stockId}`, [first, second]);
+  };
+  const byLabel = new Map<string, PieceLine>(lines.map((line) => [line.label, line]));
+  const byPlace = new Map(lines.map((line) => [`${line.species}/${line.flitch}/${line.flitchNumber}`, line]));
+  for (const line of lines) {
+    const kept = line.pairedWith && byLabel.get(line.pairedWith.label);
+    if (kept) add(line, kept);
+    if (line.flitch === '' || line.flitchNumber === null) continue;
+    const next = byPlace.get(`${line.species}/${line.flitch}/${line.flitchNumber + 1}`);
+    if (next && next !== line) add(line, next);
+  }
+  return [...pairs.values()];
+}
+
+/** What a river may run between: each piece sawn down its length, sisters, and the largest of a wood with one another. */
+export function riverPairs(lines: readonly PieceLine[]): readonly (readonly [PieceLine] | Pair)[] {
+  const pairs = new Map<string, readonly [PieceLine] | Pair>();
+  for (const [one, two] of sisterPairs(lines)) pairs.set(`${one.stockId} ${two.stockId}`, [one, two]);
+  for (const line of lines) pairs.set(String(line.stockId), [line]);
+  const woods = new Map<string, PieceLine[]>();
+  for (const line of lines) woods.set(line.species, [...(woods.get(line.species) ?? []), line]);
+  for (const all of woods.values()) {
+    const largest = all.slice(0, MOST_OF_A_WOOD);
+    largest.forEach((one, nr) => {
+      for (const two of largest.slice(nr + 1)) {
+        const [first, second] = one.stockId < two.stockId ? [one, two] : [two, one];
+        pairs.set(`${first.stockId} ${second.stockId}`, [first, second]);
+      }
+    });
+  }
+  return [...pairs.values()];
+}

@@ -1,0 +1,50 @@
+import { openBrowser, visit, expectAccessible, expectNoSideways } from './support/browser';
+const browser = await openBrowser();
+const url = 'http://127.0.0.1:4491';
+const { page, context, trouble } = await visit(browser, url);
+page.setDefaultTimeout(60000);
+const axe = async (w: string) => { try { await expectAccessible(page); await expectNoSideways(page);} catch (e) { console.log('AXE', w, String(e).slice(0, 600)); } };
+await page.goto('/on-hand?show=wood&q=walnut', { waitUntil: 'networkidle' });
+const hrefs = await page.locator('a[href^="/pieces/S"]').evaluateAll((a) => a.map((x) => x.getAttribute('href')));
+console.log(hrefs.slice(0,4));
+const slab = hrefs[1] ?? '';
+await page.goto(`${slab}/measure`, { waitUntil: 'networkidle' });
+const f = (n: number, v: string) => page.getByLabel(`Station ${n}, ${v}`);
+for (const [n, a, l, r] of [[1,'0','330','320'],[2,'3000','320','350']] as const) {
+  await f(n,'along the line').fill(a); await f(n,'to the left edge').fill(l); await f(n,'to the right edge').fill(r);
+}
+const why = page.getByLabel('Why it is measured again');
+if (await why.isVisible()) await why.fill('x again');
+await page.getByRole('button', { name: 'Outline into the book', exact: true }).click();
+await page.waitForURL(`**${slab}`);
+await page.getByText('Read its moisture', { exact: true }).click();
+const shot = async (n: string) => page.screenshot({ path: `/tmp/dryshots/${n}.png` });
+const svg = page.locator('form svg rect').first();
+await svg.scrollIntoViewIfNeeded();
+const box = await svg.boundingBox();
+console.log('box', box);
+if (box) for (const [i, at] of [0.15, 0.32, 0.5, 0.68, 0.85].entries()) {
+  await page.mouse.click(box.x + box.width * at, box.y + box.height * (i % 2 ? 0.35 : 0.65));
+  await page.waitForTimeout(150);
+  await page.keyboard.type(['11.2', '11.6', '12.1', '11.8', '10.9'][i] ?? '', { delay: 60 });
+}
+await page.waitForTimeout(300);
+await page.locator('form svg').first().scrollIntoViewIfNeeded();
+await shot('r1');
+await axe('reading form');
+await page.getByText('Meter, wood temperature, day').click();
+await page.getByText('Pin meter', { exact: true }).first().click();
+await page.getByLabel('Temperature of the wood').fill('12 °C');
+await page.getByLabel('Temperature of the wood').scrollIntoViewIfNeeded();
+await shot('r2');
+await axe('meter');
+await page.getByRole('button', { name: /Write 5 readings/ }).click();
+await page.getByText('5 readings are in the book').waitFor();
+await page.waitForTimeout(600);
+await page.getByRole('heading', { name: 'Moisture readings' }).scrollIntoViewIfNeeded();
+await shot('r3');
+await axe('after');
+await page.evaluate(() => window.scrollTo(0, 0));
+await shot('r4');
+console.log(slab, trouble);
+await browser.close();
