@@ -5,7 +5,7 @@ import type { ResinSheet } from '@/shared/pour/resin-sheet';
 import { err, ok, type Result } from '@/shared/result/result';
 
 /** One lift and its day; how it joins the one below. */
-export type PlannedLift = { readonly on: CalendarDate; readonly joins: 'first' | 'while-tacky' | 'sand-first' };
+type PlannedLift = { readonly on: CalendarDate; readonly joins: 'first' | 'while-tacky' | 'sand-first' };
 
 export type PourDays = {
   readonly lifts: readonly PlannedLift[];

@@ -21,7 +21,7 @@ export type UsualAir = Air &
 export const WARMEST_TENTHS = 800;
 
 /** The log of so many days says what the coming weeks are like. Common practice. */
-export const LOG_DAYS = 28;
+const LOG_DAYS = 28;
 
 const mean = (figures: readonly number[]) => Math.round(figures.reduce((sum, each) => sum + each, 0) / figures.length);
 

@@ -12,7 +12,7 @@ import type { TalliedBoard } from '@/shared/wood/tally-boards';
 export function shareAmongBoards(cost: MinorUnits, boards: readonly TalliedBoard[]): readonly MinorUnits[] {
   const faces = boards.map(({ width, length }) => BigInt(width) * BigInt(length));
   const common = faces.reduce(greatestCommonDivisor, 0n) || 1n;
-  const largest = faces.reduce((most, face) => (face > most ? face : most), 0n) / common;
+  const largest = faces.reduce(larger, 0n) / common;
   // Sizes as a rule is marked have so much in common that this is 1; any others lose less than a part in ten to the fifteen.
   const coarser = largest / BigInt(Number.MAX_SAFE_INTEGER) + 1n;
   return unwrap(
@@ -21,6 +21,11 @@ export function shareAmongBoards(cost: MinorUnits, boards: readonly TalliedBoard
       faces.map((face) => Number(face / common / coarser)),
     ),
   );
+}
+
+function larger(a: bigint, b: bigint): bigint {
+  if (a > b) return a;
+  return b;
 }
 
 function greatestCommonDivisor(a: bigint, b: bigint): bigint {

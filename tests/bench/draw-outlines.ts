@@ -24,7 +24,7 @@ const STATIONS = 60;
 
 const served = await serve();
 await hang(served.folder, slabs);
-const browser = await chromium.launch({ executablePath: await ensureBrowser(), args: browserArgs });
+const browser = await chromium.launch({ executablePath: await ensureBrowser(), args: [...browserArgs] });
 const page = await browser.newPage({ viewport: { width: 1440, height: 900 } });
 const metrics = await page.context().newCDPSession(page);
 await metrics.send('Performance.enable');

@@ -34,6 +34,8 @@ const THINGS = [
   { list: '/on-hand?show=wood&form=pack', link: 'a[href^="/pieces/"]' },
   { list: '/on-hand?show=wood&form=sheet', link: 'a[href^="/pieces/"]' },
   { list: '/places', link: 'a[href^="/places/"]' },
+  // A room whose air is logged, with wood in it.
+  { list: '/places', link: 'a[href^="/places/"]:has-text("Slab barn")' },
   { list: '/products', link: 'a[href^="/products/"]' },
   { list: '/jobs', link: 'a[href^="/jobs/"]:not([href$="new"])' },
 ];

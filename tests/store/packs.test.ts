@@ -123,6 +123,24 @@ describe('a pack of boards', () => {
     expect(await proof()).toEqual([]);
   });
 
+  it('of two hundred boards gives all of them out in one act, the last minor unit of its cost with them', async () => {
+    const boards = Array.from({ length: 200 }, (_, nr) => ({
+      widthNm: (5 + (nr % 7) / 4) * INCH,
+      lengthNm: (6 + (nr % 5)) * FOOT,
+    }));
+    const pack = await aPack({ boards, costMinor: 299_999 });
+    const { pieces, left } = must(
+      await take(
+        pack.label,
+        pack.boards.map((board) => board.id),
+      ),
+    );
+    expect({ pieces: pieces.length, left }).toEqual({ pieces: 200, left: 0 });
+    const { _sum } = await made.book.read.piece.aggregate({ where: { form: 'board' }, _sum: { costMinor: true } });
+    expect(_sum.costMinor).toBe(299_999n);
+    expect(await proof()).toEqual([]);
+  });
+
   it('hands its place and its hold on to the boards', async () => {
     const pack = await aPack();
     must(await changeHold(made.book, by(), { stockId: pack.stockId, hold: 'quarantine', why: 'Beetle' }));

@@ -5,16 +5,18 @@ import { cutPiece } from '@/app/_server/cuts/cut-piece';
 import { pairPieces, partPair } from '@/app/_server/cuts/pair-pieces';
 import { readFamily } from '@/app/_server/cuts/read-family';
 import { readHouse } from '@/app/_server/cuts/read-house';
+import { takeBoards } from '@/app/_server/cuts/take-boards';
 import { type Difference, proveBook } from '@/app/_server/ledger/prove-book';
 import { reverseEntry } from '@/app/_server/ledger/reverse-entry';
 import { discard } from '@/app/_server/stock/discard';
 import { loadPiece } from '@/app/_server/stock/load-piece';
+import { receiveBoards } from '@/app/_server/stock/receive-boards';
 import { receivePieces } from '@/app/_server/stock/receive-pieces';
 import { openBook } from '@/prisma/open-book';
 import { pairSplitBy } from '@/shared/wood/pair-split-by';
 import { aSlab } from '@/tests/support/stock-of-a-test';
 import { tamperedCopy } from '@/tests/support/tampered-copy';
-import { by, freshBook, must, refusedWith, type TestBook } from '@/tests/support/test-book';
+import { by, freshBook, must, refusedWith, type TestBook, TODAY } from '@/tests/support/test-book';
 
 let test: TestBook;
 beforeAll(async () => {
@@ -153,6 +155,28 @@ describe('the sizes of the house', () => {
 });
 
 describe('proving cuts', () => {
+  beforeAll(async () => {
+    const pack = must(
+      await receiveBoards(test.book, by(), {
+        as: 'pack',
+        species: 'Ash',
+        thicknessNm: 27_000_000,
+        flags: [],
+        flitch: '',
+        note: '',
+        receivedOn: TODAY,
+        costMinor: 10_000,
+        boards: [
+          { lengthNm: 2_400_000_000, widthNm: 180_000_000 },
+          { lengthNm: 2_000_000_000, widthNm: 210_000_000 },
+        ],
+      }),
+    );
+    const label = pack.pieces[0]?.label ?? '';
+    const boardIds = (await line(label)).boards.map(({ id }) => id);
+    must(await takeBoards(test.book, by(), { label, boardIds, why: '' }));
+  });
+
   it.each([
     [
       'cuts-add-up',
@@ -174,6 +198,16 @@ describe('proving cuts', () => {
       'pairs-name-each-other',
       'half a pair',
       `UPDATE "Piece" SET "pairedWithId" = NULL WHERE "stockId" = (SELECT min("stockId") FROM "Piece" WHERE "pairedWithId" IS NOT NULL)`,
+    ],
+    [
+      'packs-hold-boards',
+      'an empty pack on hand',
+      `UPDATE "Stock" SET "quantity" = 1 WHERE "id" IN (SELECT "stockId" FROM "Piece" WHERE "form" = 'pack')`,
+    ],
+    [
+      'packs-hold-boards',
+      'a pack gone with a board in it',
+      `UPDATE "PackBoard" SET "takenById" = NULL WHERE "id" = (SELECT max("id") FROM "PackBoard")`,
     ],
     [
       'shapes-are-of-their-piece',

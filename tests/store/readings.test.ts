@@ -10,7 +10,7 @@ import { type RecordReadings, recordReadings } from '@/app/_server/stock/record-
 import { strikeReading } from '@/app/_server/stock/strike-reading';
 import { judgePiece } from '@/shared/wood/judge-piece';
 import { aSlab } from '@/tests/support/stock-of-a-test';
-import { by, freshBook, must, refusedWith, TODAY, type TestBook } from '@/tests/support/test-book';
+import { by, freshBook, must, refusedWith, type TestBook, TODAY } from '@/tests/support/test-book';
 
 const MM = 1_000_000;
 let test: TestBook;

@@ -3,13 +3,15 @@ import { proveBook } from '@/app/_server/ledger/prove-book';
 import { changeMarks } from '@/app/_server/shapes/change-marks';
 import { measureByStations } from '@/app/_server/shapes/measure-by-stations';
 import { changePiece } from '@/app/_server/stock/change-piece';
+import { discard } from '@/app/_server/stock/discard';
 import { loadPiece } from '@/app/_server/stock/load-piece';
+import { receiveBoards } from '@/app/_server/stock/receive-boards';
 import { receivePieces } from '@/app/_server/stock/receive-pieces';
 import type { NewMark } from '@/shared/outline/piece-marks';
 import type { ChalkLine } from '@/shared/outline/station';
 import { nanometres } from '@/shared/units/nanometres';
 import { aSlab } from '@/tests/support/stock-of-a-test';
-import { by, freshBook, must, refusedWith, type TestBook } from '@/tests/support/test-book';
+import { by, freshBook, must, refusedWith, type TestBook, TODAY } from '@/tests/support/test-book';
 
 const mm = (length: number) => nanometres(Math.round(length * 1e6));
 const um = (length: number) => Math.round(length * 1000);
@@ -135,5 +137,42 @@ describe('marks on a slab', () => {
     expect(answer.marksOff).toBe(1);
     expect((await line()).marks.defects).toHaveLength(2);
     expect((await proveBook(test.book.read)).differences).toEqual([]);
+  });
+});
+
+describe('what has no outline of its own', () => {
+  const square = chalk([0, 300, 310], [2000, 280, 300]);
+  const refuses = async (of: string, code: string) => {
+    expect(refusedWith(await measureByStations(test.book, by(), { label: of, chalkLine: square, why: 'x' }))).toBe(
+      code,
+    );
+    expect(
+      refusedWith(await changeMarks(test.book, by(), { label: of, add: [knot(90, 0)], remove: [], why: '' })),
+    ).toBe(code);
+  };
+
+  it('a pack of boards is neither measured nor marked', async () => {
+    const pack = must(
+      await receiveBoards(test.book, by(), {
+        as: 'pack',
+        species: 'Walnut',
+        thicknessNm: mm(50.8),
+        quarters: 8,
+        surfacing: 'rough',
+        flags: [],
+        flitch: '',
+        note: '',
+        origin: '',
+        boards: [{ widthNm: mm(152.4), lengthNm: mm(2438.4) }],
+        receivedOn: TODAY,
+      }),
+    );
+    await refuses(pack.pieces[0]?.label ?? '', 'pack-has-no-outline');
+  });
+
+  it('nor is what is no longer in the shop', async () => {
+    const gone = must(await receivePieces(test.book, by(), aSlab())).pieces[0]?.label ?? '';
+    must(await discard(test.book, by(), { label: gone, why: 'Sold' }));
+    await refuses(gone, 'no-longer-here');
   });
 });

@@ -32,7 +32,7 @@ export type FiguredPiece = {
   readonly warp: Readonly<Record<'cup' | 'bow' | 'twist', Nanometres | null>>;
 };
 
-export type MeasuredFigures = {
+type MeasuredFigures = {
   readonly squareMetres: number;
   /** Of the outline, gaps and all. */
   readonly points: number;

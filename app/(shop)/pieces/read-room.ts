@@ -13,8 +13,7 @@ export type RoomRead = {
 };
 
 const TEMPERATURE_PROBLEM = 'This does not read as a temperature of a room. Try 20 °C or 68 °F.';
-export const HUMIDITY_PROBLEM =
-  'Relative humidity lies between 0 and 99 %. Type what the hygrometer shows, for example 45.';
+const HUMIDITY_PROBLEM = 'Relative humidity lies between 0 and 99 %. Type what the hygrometer shows, for example 45.';
 
 /** The air of a room as it is typed, and the moisture content wood settles at in it. `20 °C`, `45` settles at 8.5 %. */
 export function readRoom(typed: { temperature: string; humidity: string }, prefer: UnitSystem): RoomRead {

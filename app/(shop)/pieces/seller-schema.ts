@@ -6,8 +6,6 @@ import { readVolume } from '@/app/(shop)/pieces/read-volume';
 import { nanometres } from '@/shared/units/nanometres';
 import { readMoisture, sayMoistureError } from '@/shared/wood/read-moisture';
 
-export const SELLER_FIELDS = ['length', 'width', 'thickness', 'volume', 'mass', 'moisture'] as const;
-
 /** What a seller said, as typed. Whatever was not said stays empty. */
 export function sellerSchema(typing: Typing): z.ZodType<SellerFigures & { label: string }> {
   return z

@@ -7,7 +7,7 @@ import type { MoistureReading } from '@/shared/wood/moisture-reading';
 import { type Air, type AirDay, type AirSeason, seasonOn } from '@/shared/wood/room-air';
 
 /** What wood settles at on a day, and the air it follows from. */
-export type SettlesOn = { readonly on: CalendarDate; readonly emc: number; readonly air: Air };
+type SettlesOn = { readonly on: CalendarDate; readonly emc: number; readonly air: Air };
 
 export type ReadWood = {
   readonly label: string;

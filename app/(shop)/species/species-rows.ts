@@ -7,7 +7,7 @@ import { plainName } from '@/shared/wood/plain-name';
 import type { WoodSourceId } from '@/shared/wood/sources';
 import type { Figure, Species } from '@/shared/wood/species';
 
-export type FigureRow = { term: string; value: string | null; source: WoodSourceId | null };
+type FigureRow = { term: string; value: string | null; source: WoodSourceId | null };
 
 /** One species as its list shows it; what it is searched by is plain: lower case, no accents. */
 export type SpeciesRow = {

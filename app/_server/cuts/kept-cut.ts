@@ -15,7 +15,7 @@ export type KeptCut = {
 };
 
 /** A piece that was made: its share, and where it lay. It begins `shift` micrometres along; turned over, left is right. */
-export type KeptPart = {
+type KeptPart = {
   readonly stockId: number;
   readonly share: number;
   readonly shift: number;

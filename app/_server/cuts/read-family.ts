@@ -7,7 +7,7 @@ import { layOutline } from '@/shared/outline/lay-anew';
 import type { Outline } from '@/shared/outline/outline';
 
 /** What a piece was cut into, where each part lay in it. */
-export type FamilyCut = {
+type FamilyCut = {
   readonly kind: string;
   readonly parts: readonly Outline[];
   readonly scrap: readonly Outline[];

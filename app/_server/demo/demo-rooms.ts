@@ -7,8 +7,8 @@ const MM = 1_000_000;
 
 /** The usual air of a place from a month on: tenths of a degree and of a per cent. */
 const SEASONS: [place: string, name: string, fromMonth: number, tenthsC: number, humidityTenths: number][] = [
-  ['slab-barn', 'Cold half', 10, 60, 820],
-  ['slab-barn', 'Warm half', 4, 160, 680],
+  ['slab-barn', 'Cold half', 10, 120, 520],
+  ['slab-barn', 'Warm half', 4, 200, 580],
   ['machine-room', 'Heated', 11, 180, 450],
   ['machine-room', 'Open doors', 5, 200, 560],
 ];
@@ -94,7 +94,7 @@ export const DEMO_ROOMS: readonly DemoAct[] = [
         lines: Array.from({ length: LOGGED_DAYS }, (_, nr) => ({
           takenOn: shop.day(nr - LOGGED_DAYS),
           tenthsC: Math.round(118 + 22 * Math.sin(nr / 9) + 8 * Math.sin(nr * 1.7)),
-          humidityTenths: Math.round(735 - 40 * Math.sin(nr / 9) + 22 * Math.cos(nr * 1.3)),
+          humidityTenths: Math.round(490 - 30 * Math.sin(nr / 9) + 22 * Math.cos(nr * 1.3)),
         })),
       }),
   },

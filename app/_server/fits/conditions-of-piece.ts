@@ -51,7 +51,10 @@ export function newestWettest({ readings }: Pick<PieceLine, 'readings'>) {
  * what was wrong with it as it was received, and no reading or an old one. Where no moisture is asked for, no reading is.
  */
 export function conditionsOfPiece(line: PieceLine, asked: AskedBeside, today: CalendarDate): FitCondition[] {
-  const { reasons } = judgePiece(line.facts, today);
+  // Checks that are marked are trimmed or kept clear of by their depth: only unmarked ones are still to be looked for.
+  const isMarked =
+    line.marks.endChecks.length > 0 || line.marks.defects.some(({ kind }) => kind === 'check' || kind === 'split');
+  const reasons = judgePiece(line.facts, today).reasons.filter(({ code }) => code !== 'checked' || !isMarked);
   const stops = reasons.filter((reason) => reason.weight === 'stop');
   const cares = reasons.filter((reason) => reason.weight === 'care' && reason.code !== 'wet');
   const isOfReading = (reason: PieceReason) => reason.code === 'no-reading' || reason.code === 'reading-old';

@@ -164,7 +164,7 @@ export type ReadingLine = {
 };
 
 /** One board of a pack as it was tallied. It lies in the pack until an entry that stands took it out. */
-export type PackBoardLine = { id: number; length: Nanometres; width: Nanometres; taken: boolean };
+type PackBoardLine = { id: number; length: Nanometres; width: Nanometres; taken: boolean };
 
 /** A piece, ready for the list, the drawing and the judge. Lengths in nanometres. */
 export type PieceLine = {

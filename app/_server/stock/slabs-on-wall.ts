@@ -15,7 +15,7 @@ export type WallAsk = {
 };
 
 /** More are not drawn on one wall. */
-export const MOST_ON_WALL = 500;
+const MOST_ON_WALL = 500;
 
 const ORDERS: Record<WallAsk['order'], Prisma.Sql> = {
   // In square millimetres: in square nanometres the product leaves the range of an integer.

@@ -1,5 +1,6 @@
 import type { NextRequest } from 'next/server';
 import { bookForPage } from '@/app/_server/book/book-for-page';
+import { AT_ONCE, searchOffThread } from '@/app/_server/fits/search-off-thread';
 import { whatFits } from '@/app/_server/fits/what-fits';
 import { problemOfError } from '@/app/_server/words/problem-of-error';
 import type { FitsLine } from '@/app/(shop)/on-hand/fits/fits-line';
@@ -31,6 +32,8 @@ export async function GET(request: NextRequest): Promise<Response> {
         const fits = await whatFits(book, ask, head, {
           most: MOST,
           milliseconds: Number.POSITIVE_INFINITY,
+          search: searchOffThread,
+          atOnce: AT_ONCE,
           progress: (done, of) => (done % EVERY === 0 ? send({ done, of }) : undefined),
           isStopped: () => stopped || request.signal.aborted,
         });

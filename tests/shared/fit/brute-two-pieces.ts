@@ -8,7 +8,7 @@ export type At = { readonly x: number; readonly y: number };
 export type Held = { readonly x: number; readonly y: number; readonly angle: number };
 
 /** Half the width of a shape at `u` from its middle, by its formula; 0 beyond its ends. */
-export function heightOf(sizes: HalfSizes, u: number): number {
+function heightOf(sizes: HalfSizes, u: number): number {
   const t = Math.min(1, Math.abs(u) / sizes.a);
   if (sizes.curve === 'power') return sizes.b * (1 - t ** sizes.n) ** (1 / sizes.n);
   const into = Math.abs(u) - (sizes.a - sizes.r);

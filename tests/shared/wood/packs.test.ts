@@ -5,6 +5,7 @@ import { type Nanometres, nanometres } from '@/shared/units/nanometres';
 import { measurePack } from '@/shared/wood/measure-pack';
 import { packFigures, sayBoardFeet, sayPackSize } from '@/shared/wood/pack-figures';
 import { QUARTER_THICKNESSES } from '@/shared/wood/quarter-thickness';
+import { sayBoardSize } from '@/shared/wood/say-board-size';
 import { shareAmongBoards } from '@/shared/wood/share-among-boards';
 import { soldAs } from '@/shared/wood/sold-as';
 
@@ -80,6 +81,13 @@ describe('a pack that boards are taken out of', () => {
         }
       }),
     );
+  });
+});
+
+describe('a board of a tally in words', () => {
+  it('has its width first, and its unit once where both are in millimetres', () => {
+    expect(sayBoardSize(board(6.25, 8), 'imperial')).toBe(`6 1/4" × 8'`);
+    expect(sayBoardSize({ width: nanometres(150e6), length: nanometres(2440e6) }, 'metric')).toBe('150 × 2,440 mm');
   });
 });
 

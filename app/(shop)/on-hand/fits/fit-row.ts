@@ -138,7 +138,7 @@ function sayWaste({ waste, offcut = 0 }: JudgedPiece['judged']): string | null {
 }
 
 /** What the place was picked by, as it was asked for. */
-export const BEST_WORDS: Readonly<Record<BestBy, string>> = {
+const BEST_WORDS: Readonly<Record<BestBy, string>> = {
   balanced:
     'Of the places that hold it, the one that keeps the largest offcut in one piece, then runs along the middle of the wood, then lies straightest.',
   waste: 'Of the places that hold it, the one that leaves the least beyond the offcuts of 300 mm or more at both ends.',

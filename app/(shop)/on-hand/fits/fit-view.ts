@@ -12,7 +12,7 @@ import type { Point } from '@/shared/outline/point';
 import { woodRunsAt } from '@/shared/outline/wood-runs-at';
 
 /** Solid: it fits. Dashed: it fits, with a condition. Dotted: it does not. */
-export type FitLine = 'solid' | 'dashed' | 'dotted';
+type FitLine = 'solid' | 'dashed' | 'dotted';
 
 /** One piece drawn with what is cut from it, in micrometres of its own drawing. */
 export type FitView = {
@@ -77,8 +77,9 @@ export function togetherViews({ members, judged }: JudgedTogether, sizes: HalfSi
   }
   const river = riverOf(judged.fit);
   if (!river) return [];
+  // The whole top, held where this piece gives its back: the bank and the river are seen inside it.
   return river.fit.pieces.flatMap(({ slab, part, placement }) =>
-    view(slab, stretched(sizes, river.part, river.part), part, placement, judged.fit.answer === 'yes'),
+    view(slab, stretched(sizes, river.part, river.part), WHOLE, middleOf(part, placement), judged.fit.answer === 'yes'),
   );
 }
 
@@ -94,6 +95,13 @@ export function riverView({ members, judged }: JudgedTogether, sizes: HalfSizes)
       return outline.ring.map((point) => inTop(point, part, placement, nr === 1));
     }),
   };
+}
+
+/** Where the middle of the top lies for a part that is held by its straight side. */
+function middleOf(part: ShapePart, { x, y, angle }: Placement): Placement {
+  if (part.part === 'whole') return { x, y, angle };
+  const turned = angle + (part.over ? Math.PI : 0);
+  return { x: x + part.from * Math.sin(turned), y: y - part.from * Math.cos(turned), angle };
 }
 
 /** A point of a slab as the finished top has it: the first piece above its middle, the second turned half round below. */

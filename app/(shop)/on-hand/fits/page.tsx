@@ -1,5 +1,6 @@
 import type { Metadata } from 'next';
 import { bookForPage } from '@/app/_server/book/book-for-page';
+import { AT_ONCE, searchOffThread } from '@/app/_server/fits/search-off-thread';
 import { whatFits } from '@/app/_server/fits/what-fits';
 import { listSpecies } from '@/app/_server/stock/list-species';
 import { Fold } from '@/app/_ui/fold';
@@ -35,7 +36,10 @@ export default async function FitsPage({ searchParams }: { searchParams: Promise
       species={await listSpecies(book)}
     />
   );
-  const fits = asked && read.ok ? await whatFits(book, read.value, head, { milliseconds: AT_ONCE_MS }) : undefined;
+  const fits =
+    asked && read.ok
+      ? await whatFits(book, read.value, head, { milliseconds: AT_ONCE_MS, search: searchOffThread, atOnce: AT_ONCE })
+      : undefined;
   if (!read.ok || !fits?.ok) {
     return (
       <Page title={TITLE} back={back}>

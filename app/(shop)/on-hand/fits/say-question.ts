@@ -67,8 +67,7 @@ export function sayLooked(
   const pieces = `${looked.toLocaleString('en')} ${looked === 1 ? one : many} looked at: ${found}.`;
   if (!cut) return pieces;
   if (cut === 'stopped') return `${pieces} It was stopped with ${(total - looked).toLocaleString('en')} left.`;
-  const rest = (total - looked).toLocaleString('en');
-  return cut === 'time'
-    ? `${pieces} Time ran out with ${rest} smaller ones left: choose a species to look at fewer.`
-    : `${pieces} ${rest} smaller ones were left out: choose a species to reach them.`;
+  // What time ran out for is looked at while the answer is read: the page says how far it is.
+  if (cut === 'time') return pieces;
+  return `${pieces} ${(total - looked).toLocaleString('en')} smaller ones were left out: choose a species to reach them.`;
 }

@@ -2,7 +2,7 @@ import type { WallAsk } from '@/app/_server/stock/slabs-on-wall';
 import { parseLength } from '@/shared/units/parse-length';
 import type { UnitSystem } from '@/shared/units/unit-system';
 
-export const WALL_ORDERS = ['largest', 'thickest', 'species', 'newest'] as const satisfies readonly WallAsk['order'][];
+const WALL_ORDERS = ['largest', 'thickest', 'species', 'newest'] as const satisfies readonly WallAsk['order'][];
 
 /** The wall as its address asks for it, each as it was typed. */
 export type TypedWall = { species: string; thick: string; free: boolean; order: WallAsk['order'] };

@@ -47,7 +47,6 @@ import { packView } from '@/app/(shop)/pieces/pack-view';
 import { pairChoices } from '@/app/(shop)/pieces/pair-choices';
 import { pieceAsTyped } from '@/app/(shop)/pieces/piece-as-typed';
 import { pieceFacts } from '@/app/(shop)/pieces/piece-facts';
-import { sayDate } from '@/shared/calendar/say-date';
 import { countMarks } from '@/shared/outline/piece-marks';
 import { printOwnLabel } from '@/shared/scan-codes/print-own-label';
 import { HOLD_STATES, type HoldState } from '@/shared/shelf-life/types/lot-facts';

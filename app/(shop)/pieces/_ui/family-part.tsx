@@ -47,13 +47,15 @@ function Branch({ piece, here, wholeMm, prefer }: BranchProps) {
   const { title, size } = sayPiece(line, prefer);
   const shown = printOwnLabel(line.label);
   const isHere = line.stockId === here;
+  const { flags } = line.facts;
+  const live = { left: flags.includes('live-edge-left'), right: flags.includes('live-edge-right') };
   const hatch = `scrap-${line.label}`;
   return (
     <li data-here={isHere || undefined}>
       <div className={styles.piece} data-gone={!line.facts.inStock || undefined}>
         {outline ? (
           <div className={styles.picture}>
-            <SlabDrawing outline={outline} wholeMm={wholeMm} label={`${title} ${shown}, ${size}`}>
+            <SlabDrawing outline={outline} live={live} wholeMm={wholeMm} label={`${title} ${shown}, ${size}`}>
               {cut ? (
                 <>
                   <defs>

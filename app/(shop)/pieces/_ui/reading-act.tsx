@@ -119,6 +119,7 @@ export function ReadingAct({ label, today, order, prefer, now, meter, length, ou
               onActive={setActive}
               onChange={(at, row) => setRows(rows.map((each, nr) => (nr === at ? row : each)))}
             />
+            {rows.length > 1 ? <p className={styles.soft}>What stays empty is not written.</p> : null}
             <div className={styles.keys}>
               {rows.length < MOST_AT_ONCE ? (
                 <Key variant="ghost" onClick={() => add()}>

@@ -31,8 +31,8 @@ export function ReadingRows({ rows, active, prefer, errors, list, onActive, onCh
         const across = readAcross(row.across, prefer);
         const misplaced = error('along') ?? error('across') ?? error('depth');
         return (
-          // biome-ignore lint/suspicious/noArrayIndexKey: rows are appended, never moved.
           <li
+            // biome-ignore lint/suspicious/noArrayIndexKey: rows are appended, never moved.
             key={at}
             className={styles.row}
             data-active={at === active || undefined}
@@ -41,7 +41,6 @@ export function ReadingRows({ rows, active, prefer, errors, list, onActive, onCh
             <TextField
               label={rows.length > 1 ? `Reading ${at + 1}, %` : 'Moisture, %'}
               hint={rows.length > 1 ? undefined : 'As the meter shows it, set to this wood. The wettest place counts.'}
-              optional={rows.length > 1}
               inputMode="decimal"
               value={row.moisture}
               onChange={set('moisture')}

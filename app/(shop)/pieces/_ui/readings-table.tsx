@@ -1,4 +1,5 @@
 import type { KeptReading } from '@/app/_server/stock/readings-of-piece';
+import { Fold } from '@/app/_ui/fold';
 import stock from '@/app/(shop)/_parts/stock/stock.module.css';
 import { HowBody } from '@/app/(shop)/pieces/_ui/how';
 import styles from '@/app/(shop)/pieces/_ui/readings-table.module.css';
@@ -20,13 +21,30 @@ export interface ReadingsTableProps {
   order: DateOrder;
 }
 
+/** So many stand open; the older ones are folded. */
+const SHOWN = 6;
+
 /** Every reading of a piece: what counts, how it was corrected, where and with what, and those struck out. */
-export function ReadingsTable({ label, readings, prefer, today, order }: ReadingsTableProps) {
-  const say = (on: CalendarDate) => sayDate(on, { order, today });
+export function ReadingsTable({ readings, ...words }: ReadingsTableProps) {
   if (readings.length === 0)
     return (
       <p className={stock.soft}>None yet. Press Read its moisture, and read it mid-length, away from ends and knots.</p>
     );
+  const older = readings.slice(SHOWN);
+  return (
+    <>
+      <Rows {...words} readings={readings.slice(0, SHOWN)} />
+      {older.length > 0 ? (
+        <Fold title="Older readings" now={`${older.length} more`}>
+          <Rows {...words} readings={older} />
+        </Fold>
+      ) : null}
+    </>
+  );
+}
+
+function Rows({ label, readings, prefer, today, order }: ReadingsTableProps) {
+  const say = (on: CalendarDate) => sayDate(on, { order, today });
   return (
     <table className={`${stock.readings} ${styles.table}`}>
       <thead>
@@ -53,14 +71,14 @@ export function ReadingsTable({ label, readings, prefer, today, order }: Reading
               {reading.struck !== null ? (
                 <p className={styles.note}>Struck out. {sayReason(reading.struck)}</p>
               ) : (
-                <>
+                <div className={styles.acts}>
                   <Corrected reading={reading} prefer={prefer} />
                   <StrikeReading
                     label={label}
                     readingId={reading.id}
                     says={`${reading.mcTenths / 10} % of ${say(reading.takenOn)}`}
                   />
-                </>
+                </div>
               )}
             </td>
           </tr>

@@ -11,7 +11,7 @@ export function StrikeReading({ label, readingId, says }: { label: string; readi
   const [why, setWhy] = useState('');
   return (
     <details className={styles.strike}>
-      <summary aria-label={`Strike out ${says}`}>Strike it out</summary>
+      <summary aria-label={`Strike out ${says}`}>Strike out</summary>
       <ActForm
         action={strikeAction}
         input={{ label, readingId, why }}

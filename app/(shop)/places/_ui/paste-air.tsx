@@ -5,6 +5,7 @@ import { useAct } from '@/app/_ui/act/use-act';
 import { TextField } from '@/app/_ui/field/text-field';
 import { Key } from '@/app/_ui/keys';
 import { PlainError } from '@/app/_ui/plain-error';
+import acts from '@/app/(shop)/_parts/acts/acts.module.css';
 import type { NoteAirProps } from '@/app/(shop)/places/_ui/note-air';
 import styles from '@/app/(shop)/places/_ui/places.module.css';
 import { pasteAirAction } from '@/app/(shop)/places/actions';
@@ -27,6 +28,12 @@ export function PasteAir({ label, prefer, today, order }: NoteAirProps) {
     const read = readAirLines(looked, { today, order, prefer });
     return { found: read, days: airDays(read.lines).length };
   }, [looked, today, order, prefer]);
+
+  const readFile = async (file: File | undefined) => {
+    if (!file) return;
+    const text = await file.text();
+    setLines((before) => [before.trimEnd(), text.trim()].filter(Boolean).join('\n'));
+  };
 
   const write = async (submit: FormEvent) => {
     submit.preventDefault();
@@ -62,6 +69,21 @@ export function PasteAir({ label, prefer, today, order }: NoteAirProps) {
         maxLength={MOST_LOGGER_TEXT}
         error={problem?.fields?.lines}
       />
+      <label className={styles.file}>
+        Or read them from its file
+        <input
+          type="file"
+          accept=".csv,.txt,.tsv,text/csv,text/plain"
+          className={acts.picture}
+          onChange={(change) => {
+            const input = change.currentTarget;
+            readFile(input.files?.[0]).finally(() => {
+              // The same file can be chosen again.
+              input.value = '';
+            });
+          }}
+        />
+      </label>
       {looked.trim() === '' ? null : (
         <div className={styles.echo}>
           <p>

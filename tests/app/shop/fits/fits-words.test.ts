@@ -230,9 +230,9 @@ describe('how much was looked at', () => {
   it('says when pieces were left out, and what to do', () => {
     expect(sayLooked({ ...none, looked: 1, total: 1 })).toBe('1 piece was looked at: none fits.');
     expect(sayLooked({ ...none, looked: 400, total: 1500, cut: 'most' })).toContain('1,100 smaller ones were left out');
-    expect(sayLooked({ ...none, looked: 12, total: 40, cut: 'time' })).toContain(
-      'Time ran out with 28 smaller ones left',
-    );
+    expect(sayLooked({ ...none, looked: 12, total: 40, cut: 'time' })).toBe('12 pieces were looked at: none fits.');
+    expect(sayLooked({ ...none, looked: 12, total: 40, cut: 'stopped' })).toContain('stopped with 28 left');
+    expect(sayLooked({ ...none, looked: 2, total: 2 }, { of: 'pair' })).toBe('2 pairings were looked at: none fits.');
   });
 });
 

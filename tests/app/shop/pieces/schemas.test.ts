@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
-import { sayCites } from '@/app/(shop)/pieces/say-cites';
 import { readingSchema } from '@/app/(shop)/pieces/reading-schema';
+import { sayCites } from '@/app/(shop)/pieces/say-cites';
 import { warpSchema } from '@/app/(shop)/pieces/schema';
 import { unwrap } from '@/shared/result/result';
 import { mintOwnLabel } from '@/shared/scan-codes/mint-own-label';

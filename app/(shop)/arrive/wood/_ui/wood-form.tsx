@@ -30,6 +30,7 @@ import { useAsk } from '@/app/(shop)/arrive/_ui/use-ask';
 import { useNewPlace } from '@/app/(shop)/arrive/_ui/use-new-place';
 import { OriginFold } from '@/app/(shop)/arrive/wood/_ui/origin-fold';
 import { PhotoField } from '@/app/(shop)/arrive/wood/_ui/photo-field';
+import { SellerFields } from '@/app/(shop)/arrive/wood/_ui/seller-fields';
 import { SoldFields } from '@/app/(shop)/arrive/wood/_ui/sold-fields';
 import { TallyFields } from '@/app/(shop)/arrive/wood/_ui/tally-fields';
 import { useSpecies } from '@/app/(shop)/arrive/wood/_ui/use-species';
@@ -38,6 +39,7 @@ import { bookWood } from '@/app/(shop)/arrive/wood/actions';
 import { saySheets } from '@/app/(shop)/arrive/wood/say-sheets';
 import type { TypedWood } from '@/app/(shop)/arrive/wood/schema';
 import { quartersTyped } from '@/app/(shop)/arrive/wood/sold-thickness';
+import { withForm } from '@/app/(shop)/arrive/wood/with-form';
 import { judgeWood, typedPiece } from '@/app/(shop)/arrive/wood/wood-shape';
 import { sayDate } from '@/shared/calendar/say-date';
 import { MOST_AT_ONCE } from '@/shared/labels/most-at-once';
@@ -372,24 +374,7 @@ export function WoodForm({
               error={errors.cost}
             />
             {isPack && wood.tally.as === 'pack' ? (
-              <>
-                <TextField
-                  label="The seller’s tally, board feet"
-                  optional
-                  inputMode="decimal"
-                  maxLength={20}
-                  value={wood.tally.sellerBoardFeet}
-                  onChange={(sellerBoardFeet) => set('tally')({ ...wood.tally, sellerBoardFeet })}
-                  error={errors.sellerBoardFeet}
-                />
-                <TextField
-                  label="Seller"
-                  optional
-                  maxLength={120}
-                  value={wood.tally.sellerName}
-                  onChange={(sellerName) => set('tally')({ ...wood.tally, sellerName })}
-                />
-              </>
+              <SellerFields tally={wood.tally} onChange={set('tally')} error={errors.sellerBoardFeet} />
             ) : null}
             <PhotoField photo={photo} onChange={setPhoto} error={errors.photo} />
           </Section>
@@ -458,21 +443,6 @@ export function WoodForm({
       </KeyBar>
     </form>
   );
-}
-
-/** A slab has its live edges and three widths until somebody says otherwise; what is sawn or made has neither. */
-function withForm(wood: TypedWood, form: TypedWood['form']): TypedWood {
-  const flags = wood.flags.filter((flag) => !flag.startsWith('live-edge'));
-  const isSlab = form === 'slab';
-  return {
-    ...wood,
-    form,
-    widths: isSlab ? 'three' : 'one',
-    flags: isSlab ? [...flags, 'live-edge-left', 'live-edge-right'] : form === 'pack' ? [] : flags,
-    // What the form does not ask is not kept behind its back.
-    ...(form === 'sheet' ? { quarters: '', surfacing: '' as const } : {}),
-    ...(form === 'sheet' || form === 'offcut' ? {} : { grain: '' as const, faceA: '', faceB: '' }),
-  };
 }
 
 function sayMoisture(text: string): Echo {

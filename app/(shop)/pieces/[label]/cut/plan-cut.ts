@@ -16,7 +16,7 @@ import { nanometres } from '@/shared/units/nanometres';
 import { printLength } from '@/shared/units/print-length';
 import type { UnitSystem } from '@/shared/units/unit-system';
 
-export type PlannedRow = { size: string; share: string; as: BecomesWhat; isBelowHouse: boolean };
+type PlannedRow = { size: string; share: string; as: BecomesWhat; isBelowHouse: boolean };
 
 export type CutPlan = {
   readonly parts: readonly Outline[];

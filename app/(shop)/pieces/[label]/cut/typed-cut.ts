@@ -11,7 +11,7 @@ import type { UnitSystem } from '@/shared/units/unit-system';
 
 /** Where a distance is counted from: an end for a cross-cut, the chalk line or an edge for a rip. */
 export const LINE_FROM = ['start', 'end', 'line', 'left', 'right'] as const;
-export type LineFrom = (typeof LINE_FROM)[number];
+type LineFrom = (typeof LINE_FROM)[number];
 
 /** One line as it is typed or tapped. */
 export type TypedLine = {

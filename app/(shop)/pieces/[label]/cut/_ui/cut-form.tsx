@@ -14,7 +14,7 @@ import type { UnitSystem } from '@/shared/units/unit-system';
 import type { PieceFlag, PieceForm } from '@/shared/wood/piece';
 
 /** The piece that is cut. */
-export type CutPieceView = {
+type CutPieceView = {
   readonly label: string;
   readonly form: PieceForm;
   readonly flags: readonly PieceFlag[];

@@ -12,7 +12,7 @@ import { LengthField } from '@/app/(shop)/pieces/_ui/length-field';
 import styles from '@/app/(shop)/pieces/[label]/cut/_ui/cut.module.css';
 import { CutDrawing } from '@/app/(shop)/pieces/[label]/cut/_ui/cut-drawing';
 import type { CutFormProps } from '@/app/(shop)/pieces/[label]/cut/_ui/cut-form';
-import { LineFields, WAY_WORDS } from '@/app/(shop)/pieces/[label]/cut/_ui/line-fields';
+import { LineCards } from '@/app/(shop)/pieces/[label]/cut/_ui/line-cards';
 import { PartsList } from '@/app/(shop)/pieces/[label]/cut/_ui/parts-list';
 import { cutAction } from '@/app/(shop)/pieces/[label]/cut/actions';
 import type { BecomesWhat } from '@/app/(shop)/pieces/[label]/cut/become';
@@ -102,46 +102,15 @@ export function LinesCut({
       />
       <div className={styles.columns}>
         <Section title={bands === 'cut' ? 'Where it breaks' : 'The cuts'} aside={`${draft.lines.length} in this act`}>
-          {draft.lines.map((line, nr) => {
-            const title = `${nr + 1}. ${WAY_WORDS[line.way]}`;
-            return (
-              // biome-ignore lint/suspicious/noArrayIndexKey: fields keep no state of their own.
-              <div key={nr} className={styles.lineCard} data-open={nr === at || undefined}>
-                <div className={styles.lineHead}>
-                  <h3>{nr === at ? title : `${title}${sayFar(line)}`}</h3>
-                  {nr === at ? null : (
-                    <Key variant="ghost" onClick={() => setAt(nr)} aria-label={`Change cut ${nr + 1}`}>
-                      Change
-                    </Key>
-                  )}
-                  {draft.lines.length > 1 ? (
-                    <Key
-                      variant="ghost"
-                      aria-label={`Take off cut ${nr + 1}`}
-                      onClick={() => {
-                        setLines(draft.lines.filter((_, other) => other !== nr));
-                        setAt(Math.max(0, at - (nr <= at ? 1 : 0)));
-                      }}
-                    >
-                      Take off
-                    </Key>
-                  ) : null}
-                </div>
-                {nr === at ? (
-                  <LineFields
-                    line={line}
-                    before={plan.before(nr)}
-                    problems={{
-                      distance: problems[`lines.${nr}.distance`] ?? problems[`lines.${nr}`],
-                      points: problems[`lines.${nr}.points`] ?? problems[`lines.${nr}`],
-                    }}
-                    prefer={prefer}
-                    onChange={(next) => setLines(draft.lines.map((each, other) => (other === nr ? next : each)))}
-                  />
-                ) : null}
-              </div>
-            );
-          })}
+          <LineCards
+            lines={draft.lines}
+            at={at}
+            before={plan.before}
+            problems={problems}
+            prefer={prefer}
+            onChange={setLines}
+            onAt={setAt}
+          />
           {lineFault ? (
             <p className={styles.fault} role="status">
               {lineFault}
@@ -207,13 +176,6 @@ export function LinesCut({
     </form>
   );
 }
-
-const sayFar = (line: TypedLine) =>
-  isDrawn(line)
-    ? `, ${line.points.split('\n').filter((each) => each.trim() !== '').length} points`
-    : line.distance.trim() === ''
-      ? ''
-      : ` at ${line.distance.trim()}`;
 
 function sayKey(bands: 'kept' | 'cut', lines: readonly TypedLine[], parts: number, kept: number): string {
   const breaks = lines.every(({ way }) => way === 'break');

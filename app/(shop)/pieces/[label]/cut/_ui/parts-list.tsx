@@ -5,7 +5,7 @@ import styles from '@/app/(shop)/pieces/[label]/cut/_ui/cut.module.css';
 import { BECOMES, type BecomesWhat } from '@/app/(shop)/pieces/[label]/cut/become';
 
 /** One piece that the cut would make, in words, and what it is to become. */
-export type PartRow = {
+type PartRow = {
   size: string;
   /** Its part of the wood and of the cost. */
   share: string;

@@ -15,8 +15,8 @@ export interface ChalkDrawingProps {
 
 /** The slab as far as it is typed, to scale, with its stations; the value that looks wrong is ringed. */
 export function ChalkDrawing({ read: { line, places, outline, doubt }, problems, prefer }: ChalkDrawingProps) {
-  if (line.stations.length === 0) {
-    return <p className={styles.waiting}>The drawing begins with the first station.</p>;
+  if (line.stations.length < 2) {
+    return <p className={styles.waiting}>The drawing begins with the second station.</p>;
   }
   const laid = layChalkLine(line);
   const bounds = boundsOf(places.length > 0 ? places : laid.edge);

@@ -10,6 +10,7 @@ import { PlainError } from '@/app/_ui/plain-error';
 import { Section } from '@/app/_ui/section';
 import { keepDraft, recallDraft } from '@/app/(shop)/arrive/_ui/kept-draft';
 import { ChalkDrawing } from '@/app/(shop)/pieces/[label]/measure/_ui/chalk-drawing';
+import { GapRows } from '@/app/(shop)/pieces/[label]/measure/_ui/gap-rows';
 import styles from '@/app/(shop)/pieces/[label]/measure/_ui/measure.module.css';
 import { StationRows } from '@/app/(shop)/pieces/[label]/measure/_ui/station-rows';
 import { measureAction } from '@/app/(shop)/pieces/[label]/measure/actions';
@@ -31,7 +32,7 @@ export interface MeasureFormProps {
 }
 
 const VERSION = 2;
-/** `before`: what stood there until the rows were emptied. */
+/** `before`: what stood there until the rows were emptied; pressed again they change places. */
 type Draft = { readonly typed: TypedChalk; readonly why: string; readonly before?: TypedChalk };
 const EMPTY: TypedChalk = { stations: [EMPTY_STATION, EMPTY_STATION, EMPTY_STATION], gaps: [] };
 
@@ -40,7 +41,7 @@ export function MeasureForm({ label, begun, isMeasured, prefer }: MeasureFormPro
   const [draft, setDraft] = useState<Draft>({ typed: begun, why: '' });
   const [isKept, setKept] = useState(false);
   const [tried, setTried] = useState(false);
-  const { run, pending, problem } = useAct(measureAction);
+  const { run, pending, problem, forget } = useAct(measureAction);
   const router = useRouter();
   const say = useNotice();
   const name = `measure-${label}`;
@@ -56,6 +57,7 @@ export function MeasureForm({ label, begun, isMeasured, prefer }: MeasureFormPro
   const keep = (next: Draft) => {
     setDraft(next);
     keepDraft(name, VERSION, next);
+    forget();
   };
   const setStations = (stations: readonly TypedStation[]) => keep({ ...draft, typed: { ...typed, stations } });
   const setGap = (gap: number, stations: readonly TypedStation[]) =>
@@ -63,7 +65,7 @@ export function MeasureForm({ label, begun, isMeasured, prefer }: MeasureFormPro
 
   const read = readChalk(typed, prefer);
   const sent = problem?.fields ?? {};
-  const problems = { ...(tried ? unfinished(typed) : {}), ...read.problems };
+  const problems = { ...sent, ...(tried ? unfinished(typed) : {}), ...read.problems };
   const rows = useRef<HTMLFormElement>(null);
 
   async function write() {
@@ -127,30 +129,20 @@ export function MeasureForm({ label, begun, isMeasured, prefer }: MeasureFormPro
         />
       </Section>
       {typed.gaps.map((gap, nr) => (
-        // biome-ignore lint/suspicious/noArrayIndexKey: gaps are only added at the end and taken out whole; fields keep no state of their own.
-        <Section key={nr} title={`Gap ${nr + 1}`}>
-          <p className={styles.how}>
-            No wood between its two banks. Where it reaches an end of the slab it opens there, as a crotch does.
-          </p>
-          <StationRows
-            rows={gap}
-            gap={nr}
-            problems={problems}
-            doubt={undefined}
-            prefer={prefer}
-            onChange={(stations) => setGap(nr, stations)}
-          />
-          <Key
-            variant="ghost"
-            onClick={() => keep({ ...draft, typed: { ...typed, gaps: typed.gaps.filter((_, at) => at !== nr) } })}
-          >
-            Take gap {nr + 1} out
-          </Key>
-        </Section>
+        <GapRows
+          // biome-ignore lint/suspicious/noArrayIndexKey: gaps are only added at the end and taken out whole; fields keep no state of their own.
+          key={nr}
+          rows={gap}
+          gap={nr}
+          problems={problems}
+          prefer={prefer}
+          onChange={(stations) => setGap(nr, stations)}
+          onTakeOut={() => keep({ ...draft, typed: { ...typed, gaps: typed.gaps.filter((_, at) => at !== nr) } })}
+        />
       ))}
       <div className={styles.more}>
         {draft.before ? (
-          <Key variant="ghost" onClick={() => keep({ typed: draft.before ?? typed, why })}>
+          <Key variant="ghost" onClick={() => keep({ typed: draft.before ?? typed, why, before: typed })}>
             Bring the old stations back
           </Key>
         ) : (

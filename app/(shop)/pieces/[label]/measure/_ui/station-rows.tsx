@@ -1,11 +1,10 @@
 'use client';
 
-import { Input } from '@mantine/core';
-import { type KeyboardEvent, useId, useRef, useState } from 'react';
-import fields from '@/app/_ui/field/field.module.css';
+import { useId, useRef, useState } from 'react';
 import { FieldError } from '@/app/_ui/field/field-shell';
 import { Key } from '@/app/_ui/keys';
 import styles from '@/app/(shop)/pieces/[label]/measure/_ui/measure.module.css';
+import { StationCell } from '@/app/(shop)/pieces/[label]/measure/_ui/station-cell';
 import { StationKeys } from '@/app/(shop)/pieces/[label]/measure/_ui/station-keys';
 import {
   EMPTY_STATION,
@@ -52,12 +51,6 @@ export function StationRows({ rows, gap, problems, doubt, prefer, onChange }: St
     if (row === rows.length - 1) onChange([...rows, EMPTY_STATION]);
     goTo(row + 1, 'at');
   };
-  const onKey = (press: KeyboardEvent, row: number, value: StationValue['value']) => {
-    if (press.key !== 'Enter' || press.nativeEvent.isComposing) return;
-    press.preventDefault();
-    goOn(row, value);
-  };
-
   return (
     <>
       <div className={styles.head} aria-hidden="true">
@@ -84,36 +77,21 @@ export function StationRows({ rows, gap, problems, doubt, prefer, onChange }: St
               {STATION_VALUES.map((value) => {
                 const isWrong = wrong.some((one) => one.value === value);
                 return (
-                  <Input
+                  <StationCell
                     key={value}
+                    cell={`${row}.${value}`}
+                    label={`${gap === undefined ? 'Station' : `Gap ${gap + 1}, station`} ${row + 1}, ${LONG_WORDS[value]}`}
                     value={station[value]}
-                    error={isWrong}
-                    classNames={{ wrapper: styles.cell, input: fields.input }}
-                    attributes={{
-                      input: {
-                        'aria-label': `${gap === undefined ? 'Station' : `Gap ${gap + 1}, station`} ${row + 1}, ${LONG_WORDS[value]}`,
-                        'aria-invalid': isWrong || undefined,
-                        'aria-describedby': isWrong || doubted === value ? said : undefined,
-                        'data-cell': `${row}.${value}`,
-                        'data-doubt': doubted === value || undefined,
-                      },
-                    }}
-                    autoComplete="off"
-                    autoCapitalize="off"
-                    spellCheck={false}
-                    inputMode="decimal"
-                    enterKeyHint="next"
-                    maxLength={24}
-                    onChange={(typed) => {
+                    isWrong={isWrong}
+                    isDoubted={doubted === value}
+                    said={isWrong || doubted === value ? said : undefined}
+                    onType={(text) => {
                       setFocused({ row, value, typing: true });
-                      change(row, value, typed.currentTarget.value);
+                      change(row, value, text);
                     }}
-                    onKeyDown={(press) => onKey(press, row, value)}
-                    onFocus={(focus) => {
-                      setFocused({ row, value });
-                      focus.currentTarget.select();
-                    }}
-                    onBlur={() => setFocused(undefined)}
+                    onEnter={() => goOn(row, value)}
+                    onFocus={() => setFocused({ row, value })}
+                    onBlur={() => setFocused((was) => was && { ...was, typing: false })}
                   />
                 );
               })}
