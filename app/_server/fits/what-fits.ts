@@ -51,6 +51,8 @@ export type WhatFits = {
   readonly togetherNoes: number;
   /** Pieces whose widths make no outline. */
   readonly unmeasured: readonly PieceLine[];
+  /** Packs on hand of the wood asked for: their boards have no outline until they are taken out. */
+  readonly packs: number;
   readonly looked: number;
   readonly total: number;
   /** Why fewer were looked at than there are; undefined where all were. */
@@ -105,8 +107,11 @@ export async function whatFits(
   });
   const rooms = ask.dryBy === undefined ? new Map<string, number>() : await emcByPlace(book, pieces, context.today);
   const judge = judgeOf(ask, request.value, context, rooms);
+  const packs = await book.read.piece.count({
+    where: { form: 'pack', stock: { quantity: { gt: 0 } }, ...(ask.species !== undefined && { species: ask.species }) },
+  });
   if (ask.make.of !== 'one') {
-    return ok(await whatPairs(pieces, { ask, request: request.value, context, within, judge, total }));
+    return ok(await whatPairs(pieces, { ask, request: request.value, context, within, judge, total, packs }));
   }
   const slabs = pieces.map((line) => {
     const slab = slabToSearch(line);
@@ -151,6 +156,7 @@ export async function whatFits(
     together: [],
     togetherNoes: 0,
     unmeasured,
+    packs,
     looked,
     total,
     ...(cut && { cut }),

@@ -48,11 +48,12 @@ type Given = {
   readonly within: FitLimits;
   readonly judge: Judge;
   readonly total: number;
+  readonly packs: number;
 };
 
 /** Which two pieces make the top together, the best first. No pair is begun after the time is up. */
 export async function whatPairs(pieces: readonly PieceLine[], given: Given): Promise<WhatFits> {
-  const { ask, request, within, judge, total } = given;
+  const { ask, request, within, judge, total, packs } = given;
   const members = new Map<number, Member>();
   const unmeasured: PieceLine[] = [];
   for (const line of pieces) {
@@ -113,6 +114,7 @@ export async function whatPairs(pieces: readonly PieceLine[], given: Given): Pro
     }),
     togetherNoes: noes,
     unmeasured,
+    packs,
     looked,
     total: all.length,
     ...(cut && { cut }),

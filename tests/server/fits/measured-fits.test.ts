@@ -5,6 +5,7 @@ import { whatFits } from '@/app/_server/fits/what-fits';
 import { changeMarks } from '@/app/_server/shapes/change-marks';
 import { measureByStations } from '@/app/_server/shapes/measure-by-stations';
 import { loadPiece } from '@/app/_server/stock/load-piece';
+import { receiveBoards } from '@/app/_server/stock/receive-boards';
 import { type ReceivePieces, receivePieces } from '@/app/_server/stock/receive-pieces';
 import { readRequest, regionFor } from '@/shared/fit/fit-request';
 import { holdsShape } from '@/shared/fit/holds-shape';
@@ -61,6 +62,21 @@ describe('a top from measured slabs', () => {
     ...more,
   });
   const fits = async (asked: FitAsk) => unwrap(await whatFits(test.book, asked, { today: TODAY, currency: 'USD' }));
+
+  it('says how many packs of that wood it does not look at', async () => {
+    const pack = { as: 'pack' as const, thicknessNm: mm(50), quarters: 8, surfacing: 'rough' as const, flags: [] };
+    const rest = {
+      flitch: '',
+      note: '',
+      origin: '',
+      receivedOn: TODAY,
+      boards: [{ widthNm: mm(150), lengthNm: mm(2400) }],
+    };
+    must(await receiveBoards(test.book, by(), { ...pack, ...rest, species: 'Ash' }));
+    must(await receiveBoards(test.book, by(), { ...pack, ...rest, species: 'Lime' }));
+    expect((await fits(ask(2000, 600, { species: 'Ash' }))).packs).toBe(1);
+    expect((await fits(ask(2000, 600))).packs).toBe(2);
+  });
 
   it('goes by the outline, not by three widths that hide a waist', async () => {
     const [label = ''] = await receive({

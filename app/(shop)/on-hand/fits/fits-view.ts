@@ -20,6 +20,7 @@ export type FitsView = {
   /** A no is proved to so many millimetres; undefined where there is none. */
   readonly tolerance: number | undefined;
   readonly unmeasured: readonly ShortRow[];
+  readonly packs: number;
   /** Some of what is shown rests on three widths alone, or on wood with nothing marked. */
   readonly rough: boolean;
   readonly narrowed: boolean;
@@ -59,6 +60,7 @@ export function fitsView(fits: WhatFits, ask: FitAsk, context: RowContext): Fits
       title: `${line.species} ${line.form}`,
       says: 'Measure its length and widths again.',
     })),
+    packs: fits.packs,
     rough: lines.some(({ shape }) => shape === null),
     narrowed: ask.species !== undefined || ask.freeOnly,
     make: ask.make.of,

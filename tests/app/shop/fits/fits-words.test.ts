@@ -225,6 +225,7 @@ describe('how much was looked at', () => {
     together: [],
     togetherNoes: 0,
     unmeasured: [],
+    packs: 0,
   } as const;
 
   it('says when pieces were left out, and what to do', () => {

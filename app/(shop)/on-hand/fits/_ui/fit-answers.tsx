@@ -7,7 +7,7 @@ import type { FitsView } from '@/app/(shop)/on-hand/fits/fits-view';
 
 /** What the wood on hand says to a question. */
 export function FitAnswers({ view }: { view: FitsView }) {
-  const { drawn, more, noes, togetherNoes, tolerance, unmeasured, rough, make } = view;
+  const { drawn, more, noes, togetherNoes, tolerance, unmeasured, packs, rough, make } = view;
   if (view.looked === 0) return <NoWood {...view} />;
   return (
     <>
@@ -54,6 +54,12 @@ export function FitAnswers({ view }: { view: FitsView }) {
         <p className={styles.soft}>
           {togetherNoes.toLocaleString('en')} {togetherNoes === 1 ? 'pairing makes' : 'pairings make'} no such top, not
           even at 85 % of its size.
+        </p>
+      ) : null}
+      {packs > 0 ? (
+        <p className={styles.soft}>
+          {packs === 1 ? 'One pack of boards was' : `${packs.toLocaleString('en')} packs of boards were`} not looked at:
+          take a board out, and it is.
         </p>
       ) : null}
       {unmeasured.length > 0 ? (
