@@ -28,15 +28,15 @@ describe('which slabs make this top', () => {
     await expectNoSideways(page);
 
     // The question is still there; only what it is made of changes.
-    await page.getByText('Change the question').click();
+    await page.getByText('Change the question', { exact: true }).click();
     expect(await page.getByLabel('Length', { exact: true }).inputValue()).toBe('1500');
-    await page.getByText('Bookmatched pair').click();
+    await page.getByText('Bookmatched pair', { exact: true }).click();
     await page.getByRole('button', { name: 'See what fits' }).click();
     await page.getByText(/pairings? (was|were) looked at/).waitFor();
     await page.getByText('Sisters from one log').first().waitFor();
 
-    await page.getByText('Change the question').click();
-    await page.getByText('Two, a river between').click();
+    await page.getByText('Change the question', { exact: true }).click();
+    await page.getByText('Two, a river between', { exact: true }).click();
     await page.getByRole('button', { name: 'See what fits' }).click();
     await page.getByText('A river needs a finished thickness').first().waitFor();
     await page.getByLabel('Thickness').fill('40');

@@ -39,6 +39,8 @@ describe('a slab and a meter', () => {
     const { page, context, trouble } = await visit(browser, served.url);
     page.setDefaultTimeout(20_000);
     const calm = async () => {
+      // Written, the page is drawn anew, its title last.
+      await page.waitForFunction(() => document.title !== '');
       await expectAccessible(page);
       await expectNoSideways(page);
     };
