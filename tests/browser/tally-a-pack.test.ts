@@ -61,7 +61,7 @@ describe('a pack of boards', () => {
       await expectAccessible(page);
       await expectNoSideways(page);
 
-      await page.waitForTimeout(500);
+      await page.waitForTimeout(1500);
       await page.reload();
       await page.getByText('What you typed here before is kept.').waitFor();
       expect(await tally(page).count()).toBe(7);
@@ -76,9 +76,11 @@ describe('a pack of boards', () => {
       const boards = page.getByRole('list', { name: 'Tally of the pack' }).getByRole('checkbox');
       await boards.first().waitFor();
       expect(await boards.count()).toBe(7);
-      await page.waitForTimeout(500);
+      await page.waitForTimeout(1500);
       await boards.nth(0).focus();
       await page.keyboard.press('Space');
+      // A tick before the page is awake is one the page does not know of.
+      await key(page, /^Take 1 board/).waitFor();
       await boards.nth(2).focus();
       await page.keyboard.press('Space');
       await key(page, 'Take 2 boards out of the pack').click();
