@@ -2,9 +2,10 @@ import path from 'node:path';
 import { defineConfig } from 'vitest/config';
 
 const alias = { '@': path.resolve(import.meta.dirname) };
+const setupFiles = ['tests/support/seed.ts'];
 const inZone = (name: string, zone: string) => ({
   resolve: { alias },
-  test: { name, include: ['tests/shared/{calendar,shelf-life}/**/*.test.ts'], env: { TZ: zone } },
+  test: { name, setupFiles, include: ['tests/shared/{calendar,shelf-life}/**/*.test.ts'], env: { TZ: zone } },
 });
 
 export default defineConfig({
@@ -14,7 +15,12 @@ export default defineConfig({
     projects: [
       {
         resolve: { alias },
-        test: { name: 'rules', include: ['tests/{shared,reference,app}/**/*.test.ts'], testTimeout: 60_000 },
+        test: {
+          name: 'rules',
+          setupFiles,
+          include: ['tests/{shared,reference,app}/**/*.test.ts'],
+          testTimeout: 60_000,
+        },
       },
       // Calendar rules must not depend on where the server stands.
       inZone('in-new-york', 'America/New_York'),
@@ -23,6 +29,7 @@ export default defineConfig({
         resolve: { alias },
         test: {
           name: 'store',
+          setupFiles,
           include: ['tests/{store,server}/**/*.test.ts'],
           testTimeout: 90_000,
           hookTimeout: 90_000,

@@ -38,7 +38,10 @@ function symbolBox(label: LabelContent, id: LabelFormatId, symbology: Symbology)
   return { left: Math.floor((x - quiet) * DOTS), top: Math.floor((y - quiet) * DOTS), width: whole, height: whole };
 }
 
-/** What the second decoder reads of the symbol alone from several distances: it misses some, and must never misread. */
+/**
+ * What the second decoder reads of the symbol alone from several distances: it misses some, and must never misread.
+ * Its search for the finder patterns misses a rare symbol that stands upright, and finds it when turned, as a hand would.
+ */
 async function readFromAfar(
   image: Sharp,
   label: LabelContent,
@@ -52,10 +55,14 @@ async function readFromAfar(
     .png()
     .toBuffer();
   const read = new Set<string>();
-  for (const pixels of [3, 4, 5, 6, 8]) {
-    const side = pixels * (modules + 2 * quiet);
-    const text = readIndependently(await grey(sharp(alone).resize(side, side, { fit: 'fill' })), symbology);
-    if (text !== undefined) read.add(text);
+  for (const turn of [0, 90, 180, 270]) {
+    for (const pixels of [3, 4, 5, 6, 8]) {
+      const side = pixels * (modules + 2 * quiet);
+      const seen = sharp(alone).resize(side, side, { fit: 'fill' }).rotate(turn);
+      const text = readIndependently(await grey(seen), symbology);
+      if (text !== undefined) read.add(text);
+    }
+    if (read.size > 0) break;
   }
   return [...read];
 }
@@ -63,6 +70,11 @@ async function readFromAfar(
 const inSymbol = (label: LabelContent) => label.code.replace('-', '');
 
 describe('a label read back from its drawing', () => {
+  it('is read by the second decoder when only a turn of it can be', async () => {
+    const label: LabelContent = { code: 'D-1LTE2N', kind: 'container', title: '', lines: [] };
+    expect(await readFromAfar(picture(label, '100x50', 'qr'), label, '100x50', 'qr')).toEqual([inSymbol(label)]);
+  });
+
   it.each(CASES)(
     'is read by two independent decoders whatever stands on it: $id, $symbology',
     async ({ id, symbology }) => {
