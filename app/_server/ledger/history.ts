@@ -1,5 +1,6 @@
 import { entriesOf, type HistoryOf } from '@/app/_server/ledger/entries-of';
 import { isChangeOfJob } from '@/app/_server/ledger/is-change-of-job';
+import { restsOnItsEntry } from '@/app/_server/ledger/reversible-kinds';
 import type { OpenBook } from '@/prisma/open-book';
 import type { VerdictWord } from '@/shared/shelf-life/types/verdict';
 import type { StockUnit } from '@/shared/units/stock-unit';
@@ -121,7 +122,11 @@ export async function history(
       place: row.place?.name ?? null,
       reverses: row.reversesId,
       reversedBy: row.reversedBy?.id ?? null,
-      canReverse: row.reversedBy === null && row.movements.length > 0 && !isChangeOfJob(row) && !row.reverses?.cut,
+      canReverse:
+        row.reversedBy === null &&
+        (row.movements.length > 0 || restsOnItsEntry(row)) &&
+        !isChangeOfJob(row) &&
+        !row.reverses?.cut,
       movements: row.movements.map((line) => ({
         label: line.stock.label,
         stockKind: line.stock.kind,

@@ -3,6 +3,7 @@ import { movedOnSince } from '@/app/_server/cuts/moved-on-since';
 import { refuseClosedJob } from '@/app/_server/jobs/refuse-closed-job';
 import { balanceOf, stockSelect } from '@/app/_server/ledger/balance-of';
 import { isChangeOfJob } from '@/app/_server/ledger/is-change-of-job';
+import { restsOnItsEntry } from '@/app/_server/ledger/reversible-kinds';
 import { type Pen, writeEntry } from '@/app/_server/ledger/write-entry';
 import type { Refusal } from '@/app/_server/refusal';
 import { refuseFlitchNumber } from '@/app/_server/stock/refuse-flitch-number';
@@ -27,7 +28,7 @@ export const reverseEntry: Command<{ entryId: number; why: string }, { entryId: 
     });
     if (!entry) return err({ code: 'not-found' });
     if (entry.reversedBy) return err({ code: 'already-reversed', facts: { entry: entry.reversedBy.id } });
-    if (entry.movements.length === 0) return err({ code: 'nothing-to-reverse' });
+    if (entry.movements.length === 0 && !restsOnItsEntry(entry)) return err({ code: 'nothing-to-reverse' });
     if (isChangeOfJob(entry)) return err({ code: 'change-the-job-instead' });
     if (entry.reverses?.cut) return err({ code: 'cut-again-instead' });
     const movedOn = await movedOnSince(pen.tx, input.entryId);
