@@ -2,9 +2,14 @@ import type { Command } from '@/app/_server/act';
 import { writeEntry } from '@/app/_server/ledger/write-entry';
 import { loadPiece } from '@/app/_server/stock/load-piece';
 import { err, ok } from '@/shared/result/result';
+import type { PieceFlag } from '@/shared/wood/piece';
 
 /** The bands of a slab are cut, and it holds: it stays one piece and loses them. */
-export const cutStraps: Command<{ label: string; why: string }, { label: string }> = (book, by, input) =>
+export const cutStraps: Command<{ label: string; why: string }, { label: string; unflagged: PieceFlag[] }> = (
+  book,
+  by,
+  input,
+) =>
   writeEntry(book, { ...by, kind: 'straps-cut', request: input }, async (pen) => {
     const line = await loadPiece(pen.tx, input.label);
     if (!line) return err({ code: 'not-found', facts: { label: input.label } });
@@ -14,7 +19,8 @@ export const cutStraps: Command<{ label: string; why: string }, { label: string 
     if (bands.length === 0 && !line.facts.flags.includes('strapped')) {
       return err({ code: 'no-straps', facts: { label } });
     }
-    await pen.enter({ stockId, why: input.why.trim() }, { label });
+    const unflagged = line.facts.flags.filter((flag) => flag === 'strapped');
+    await pen.enter({ stockId, why: input.why.trim() }, { label, unflagged });
     await pen.tx.mark.updateMany({ where: { id: { in: bands } }, data: { removedById: pen.entryId } });
     const flags = line.facts.flags.filter((flag) => flag !== 'strapped');
     await pen.tx.piece.update({
@@ -22,5 +28,5 @@ export const cutStraps: Command<{ label: string; why: string }, { label: string 
       data: { flags: flags.sort().join(',') },
       select: { stockId: true },
     });
-    return ok({ label });
+    return ok({ label, unflagged });
   });

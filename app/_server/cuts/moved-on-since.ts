@@ -39,7 +39,7 @@ async function movementSince(tx: WriteTransaction, stockId: number, entryId: num
 
 async function writtenSince(tx: WriteTransaction, stockId: number, entryId: number): Promise<string | undefined> {
   const later = await tx.entry.findFirst({
-    where: { stockId, id: { gt: entryId } },
+    where: { stockId, id: { gt: entryId }, reversesId: null, reversedBy: null },
     orderBy: { id: 'asc' },
     select: { kind: true },
   });

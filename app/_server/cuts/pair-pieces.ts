@@ -15,7 +15,7 @@ export const pairPieces: Command<PairPieces, { label: string }> = (book, by, inp
     if (!two) return err({ code: 'not-found', field: 'withLabel', facts: { label: input.withLabel } });
     const refused = refusePair(one, two);
     if (refused) return err(refused);
-    await pen.enter({ stockId: one.stockId, why: sayPair(one, two) }, { label: one.label });
+    await pen.enter({ stockId: one.stockId, alsoStockId: two.stockId, why: sayPair(one, two) }, { label: one.label });
     for (const half of [one, two]) await part(pen, half);
     await pen.tx.piece.update({ where: { stockId: one.stockId }, data: { pairedWithId: two.stockId } });
     await pen.tx.piece.update({ where: { stockId: two.stockId }, data: { pairedWithId: one.stockId } });
@@ -28,7 +28,10 @@ export const partPair: Command<{ label: string }, { label: string }> = (book, by
     const one = await loadPiece(pen.tx, input.label);
     if (!one) return err({ code: 'not-found', facts: { label: input.label } });
     if (!one.pairedWith) return err({ code: 'not-paired', facts: { label: one.label } });
-    await pen.enter({ stockId: one.stockId, why: sayPair(one, one.pairedWith) }, { label: one.label });
+    await pen.enter(
+      { stockId: one.stockId, alsoStockId: one.pairedWith.stockId, why: sayPair(one, one.pairedWith) },
+      { label: one.label },
+    );
     await part(pen, one);
     return ok({ label: one.label });
   });

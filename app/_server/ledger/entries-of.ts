@@ -36,6 +36,8 @@ export async function entriesOf(
     const went = Prisma.sql`"placeFromId" = ${placeId} AND ("placeToId" <> ${placeId} OR "placeToId" IS NULL)`;
     ways.push(written(Prisma.sql`"placeId" = ${placeId}`), moved(came), moved(went));
   }
+  if (of.stockId !== undefined)
+    ways.push(newest(Prisma.sql`"EntryAlso"`, 'entryId', Prisma.sql`"stockId" = ${of.stockId}`));
   const things = thingsOf(of);
   if (things) {
     // The order of a CROSS JOIN is kept: thing by thing, each asked for its newest.

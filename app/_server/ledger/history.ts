@@ -1,6 +1,7 @@
 import { entriesOf, type HistoryOf } from '@/app/_server/ledger/entries-of';
 import { isChangeOfJob } from '@/app/_server/ledger/is-change-of-job';
 import { restsOnItsEntry } from '@/app/_server/ledger/reversible-kinds';
+import { hasFactsToUndo } from '@/app/_server/ledger/undo-facts';
 import type { OpenBook } from '@/prisma/open-book';
 import type { VerdictWord } from '@/shared/shelf-life/types/verdict';
 import type { StockUnit } from '@/shared/units/stock-unit';
@@ -124,7 +125,7 @@ export async function history(
       reversedBy: row.reversedBy?.id ?? null,
       canReverse:
         row.reversedBy === null &&
-        (row.movements.length > 0 || restsOnItsEntry(row)) &&
+        (row.movements.length > 0 || restsOnItsEntry(row) || hasFactsToUndo(row)) &&
         !isChangeOfJob(row) &&
         !row.reverses?.cut,
       movements: row.movements.map((line) => ({

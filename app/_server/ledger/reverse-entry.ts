@@ -4,6 +4,7 @@ import { refuseClosedJob } from '@/app/_server/jobs/refuse-closed-job';
 import { balanceOf, stockSelect } from '@/app/_server/ledger/balance-of';
 import { isChangeOfJob } from '@/app/_server/ledger/is-change-of-job';
 import { restsOnItsEntry } from '@/app/_server/ledger/reversible-kinds';
+import { hasFactsToUndo, undoFacts } from '@/app/_server/ledger/undo-facts';
 import { type Pen, writeEntry } from '@/app/_server/ledger/write-entry';
 import type { Refusal } from '@/app/_server/refusal';
 import { refuseFlitchNumber } from '@/app/_server/stock/refuse-flitch-number';
@@ -17,7 +18,11 @@ export const reverseEntry: Command<{ entryId: number; why: string }, { entryId: 
     const entry = await pen.tx.entry.findUnique({
       where: { id: input.entryId },
       select: {
+        id: true,
         kind: true,
+        stockId: true,
+        answer: true,
+        also: { select: { stockId: true } },
         jobId: true,
         productId: true,
         placeId: true,
@@ -28,7 +33,8 @@ export const reverseEntry: Command<{ entryId: number; why: string }, { entryId: 
     });
     if (!entry) return err({ code: 'not-found' });
     if (entry.reversedBy) return err({ code: 'already-reversed', facts: { entry: entry.reversedBy.id } });
-    if (entry.movements.length === 0 && !restsOnItsEntry(entry)) return err({ code: 'nothing-to-reverse' });
+    if (entry.movements.length === 0 && !restsOnItsEntry(entry) && !hasFactsToUndo(entry))
+      return err({ code: 'nothing-to-reverse' });
     if (isChangeOfJob(entry)) return err({ code: 'change-the-job-instead' });
     if (entry.reverses?.cut) return err({ code: 'cut-again-instead' });
     const movedOn = await movedOnSince(pen.tx, input.entryId);
@@ -37,9 +43,19 @@ export const reverseEntry: Command<{ entryId: number; why: string }, { entryId: 
     if (why === '') return err({ code: 'reason-needed', field: 'why' });
     const answer = { entryId: input.entryId };
     await pen.enter(
-      { reversesId: input.entryId, why, jobId: entry.jobId, productId: entry.productId, placeId: entry.placeId },
+      {
+        reversesId: input.entryId,
+        why,
+        jobId: entry.jobId,
+        productId: entry.productId,
+        placeId: entry.placeId,
+        stockId: entry.stockId ?? undefined,
+        alsoStockId: entry.also[0]?.stockId,
+      },
       answer,
     );
+    const kept = await undoFacts(pen, entry);
+    if (kept) return err(kept);
     for (const movement of entry.movements) {
       const row = await pen.tx.stock.findUniqueOrThrow({
         where: { id: movement.stockId },

@@ -36,6 +36,8 @@ type EntryFields = {
   verdictJson?: string;
   overrideInspectionId?: number;
   reversesId?: number;
+  /** Another thing it is also about: it stands in that one's history too. */
+  alsoStockId?: number;
 };
 
 /** What a command writes with. It holds the book's pen: no other writer comes between. */
@@ -120,7 +122,7 @@ function penFor(tx: WriteTransaction, act: Act, request: string, head: Head): Pe
       await tx.book.update({ where: { id: 1 }, data: { labelSerial: serial }, select: { id: true } });
       return code;
     },
-    async enter(fields, answer) {
+    async enter({ alsoStockId, ...fields }, answer) {
       await tx.entry.create({
         data: {
           id: entryId,
@@ -136,6 +138,7 @@ function penFor(tx: WriteTransaction, act: Act, request: string, head: Head): Pe
         },
         select: { id: true },
       });
+      if (alsoStockId !== undefined) await tx.entryAlso.create({ data: { entryId, stockId: alsoStockId } });
     },
     async move(stockId, change, reversesId) {
       const [row] = await tx.$queryRaw<StockRow[]>`

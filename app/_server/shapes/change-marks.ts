@@ -5,7 +5,6 @@ import type { Refusal } from '@/app/_server/refusal';
 import { markColumns } from '@/app/_server/shapes/kept-marks';
 import { lies } from '@/app/_server/shapes/off-the-wood';
 import { loadPiece } from '@/app/_server/stock/load-piece';
-import { keptFlags } from '@/app/_server/stock/piece-fields';
 import { checkDefect } from '@/shared/outline/check-defect';
 import type { Outline } from '@/shared/outline/outline';
 import { boundsOf } from '@/shared/outline/outline-bounds';
@@ -16,7 +15,11 @@ import type { PieceFlag } from '@/shared/wood/piece';
 /** Marks to be put on a piece, and numbers of marks to be taken off it, in one act. A change is one of each. */
 export type ChangeMarks = { label: string; add: NewMark[]; remove: number[]; why: string };
 
-export const changeMarks: Command<ChangeMarks, { label: string; added: number[] }> = (book, by, input) =>
+export const changeMarks: Command<ChangeMarks, { label: string; added: number[]; flagged: PieceFlag[] }> = (
+  book,
+  by,
+  input,
+) =>
   writeEntry(book, { ...by, kind: 'piece-marked', request: input }, async (pen) => {
     if (input.add.length + input.remove.length === 0) return err({ code: 'changes-nothing' });
     const line = await loadPiece(pen.tx, input.label);
@@ -38,7 +41,8 @@ export const changeMarks: Command<ChangeMarks, { label: string; added: number[] 
     // Numbers are given before the entry is written, so that its answer can name them.
     const last = await pen.tx.mark.aggregate({ _max: { id: true } });
     const first = (last._max.id ?? 0) + 1;
-    const answer = { label: input.label, added: input.add.map((_, nr) => first + nr) };
+    const flagged = flagsOf(input.add).filter((flag) => !line.facts.flags.includes(flag));
+    const answer = { label: input.label, added: input.add.map((_, nr) => first + nr), flagged };
     await pen.enter({ stockId, why: `${said}. ${input.why.trim()}`.trim() }, answer);
     await pen.tx.mark.createMany({
       data: input.add.map((mark, nr) => ({
@@ -49,7 +53,10 @@ export const changeMarks: Command<ChangeMarks, { label: string; added: number[] 
       })),
     });
     await pen.tx.mark.updateMany({ where: { id: { in: input.remove } }, data: { removedById: pen.entryId } });
-    await addFlags(pen, stockId, input.add);
+    if (flagged.length > 0) {
+      const flags = [...line.facts.flags, ...flagged].sort().join(',');
+      await pen.tx.piece.update({ where: { stockId }, data: { flags }, select: { stockId: true } });
+    }
     return ok(answer);
   });
 
@@ -72,15 +79,11 @@ function refuseMark(outline: Outline, mark: NewMark): Refusal | undefined {
 const sayMark = (mark: NewMark) => (mark.is === 'defect' ? mark.kind : mark.is === 'strap' ? 'strap' : 'end check');
 
 /** What is drawn on it is also said of it, in lists that do not draw. */
-async function addFlags(pen: Parameters<Parameters<typeof writeEntry>[2]>[0], stockId: number, marks: NewMark[]) {
+function flagsOf(marks: readonly NewMark[]): PieceFlag[] {
   const flags = marks.flatMap((mark): PieceFlag[] => {
     if (mark.is === 'strap') return ['strapped'];
     if (mark.is === 'end-check' || mark.kind === 'check' || mark.kind === 'split') return ['checked'];
     return mark.kind === 'break' ? ['broken'] : [];
   });
-  if (flags.length === 0) return;
-  const { flags: before } = await pen.tx.piece.findUniqueOrThrow({ where: { stockId }, select: { flags: true } });
-  const after = [...new Set([...keptFlags(before), ...flags])].sort().join(',');
-  if (after !== before)
-    await pen.tx.piece.update({ where: { stockId }, data: { flags: after }, select: { stockId: true } });
+  return [...new Set(flags)];
 }
