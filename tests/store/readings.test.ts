@@ -1,6 +1,7 @@
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { history } from '@/app/_server/ledger/history';
 import { proveBook } from '@/app/_server/ledger/prove-book';
+import { reverseEntry } from '@/app/_server/ledger/reverse-entry';
 import { loadPiece } from '@/app/_server/stock/load-piece';
 import { noteSawn } from '@/app/_server/stock/note-sawn';
 import { noteWarp } from '@/app/_server/stock/note-warp';
@@ -113,6 +114,13 @@ describe('readings of a slab', () => {
     expect(all[1]?.struck).toContain('Meter set to another wood');
     expect(refusedWith(await strikeReading(test.book, by(), strike))).toBe('reading-gone');
     expect(await test.book.read.reading.count({ where: { pieceId: stockId } })).toBe(2);
+    // Struck by mistake: its entry reversed, it counts again, and can be struck another time.
+    const { entries } = await history(test.book, { stockId });
+    expect(entries[0]).toMatchObject({ kind: 'reading-struck', canReverse: true });
+    must(await reverseEntry(test.book, by(), { entryId: entries[0]?.id ?? 0, why: 'It was right' }));
+    expect((await line()).readings.map(({ mcTenths }) => mcTenths).sort()).toEqual([480, 88]);
+    must(await strikeReading(test.book, by(), strike));
+    expect((await line()).readings.map(({ mcTenths }) => mcTenths)).toEqual([88]);
   });
 });
 

@@ -1,6 +1,6 @@
 import type { Part } from '@/app/_server/cuts/parts-of-cut';
 import type { Pen } from '@/app/_server/ledger/write-entry';
-import { STRUCK, standing } from '@/app/_server/stock/struck-readings';
+import { STRIKES, standing } from '@/app/_server/stock/struck-readings';
 
 /**
  * A piece takes over the readings taken where it was, and those of which nobody said where; each names the one it was. What
@@ -8,7 +8,7 @@ import { STRUCK, standing } from '@/app/_server/stock/struck-readings';
  */
 export async function inheritReadings(pen: Pen, parentId: number, part: Part, stockId: number): Promise<void> {
   const struck = await pen.tx.entry.findMany({
-    where: { stockId: parentId, kind: STRUCK },
+    where: { stockId: parentId, ...STRIKES },
     select: { reference: true },
   });
   const readings = await pen.tx.reading.findMany({

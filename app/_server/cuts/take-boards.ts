@@ -3,7 +3,7 @@ import { type Pen, writeEntry } from '@/app/_server/ledger/write-entry';
 import { type AddedPiece, addPiece } from '@/app/_server/stock/add-piece';
 import { loadPiece, type PieceLine } from '@/app/_server/stock/load-piece';
 import { FACT_COLUMNS } from '@/app/_server/stock/piece-fields';
-import { STRUCK, standing } from '@/app/_server/stock/struck-readings';
+import { STRIKES, standing } from '@/app/_server/stock/struck-readings';
 import { err, ok } from '@/shared/result/result';
 import { sayBoardSize } from '@/shared/wood/say-board-size';
 import { shareAmongBoards } from '@/shared/wood/share-among-boards';
@@ -101,7 +101,7 @@ function boardColumns(pen: Pen, stockId: number) {
 /** Where and how deep on which board it was read is of no use to another board. */
 async function packReadings(pen: Pen, pieceId: number) {
   const struck = await pen.tx.entry.findMany({
-    where: { stockId: pieceId, kind: STRUCK },
+    where: { stockId: pieceId, ...STRIKES },
     select: { reference: true },
   });
   const readings = await pen.tx.reading.findMany({

@@ -1,5 +1,5 @@
 import { pieceSelect, type ReadingLine, readingLine } from '@/app/_server/stock/load-piece';
-import { STRUCK } from '@/app/_server/stock/struck-readings';
+import { STRIKES } from '@/app/_server/stock/struck-readings';
 import type { OpenBook } from '@/prisma/open-book';
 
 /** A reading as the table of the piece shows it. */
@@ -17,7 +17,7 @@ export async function readingsOfPiece(book: OpenBook, stockId: number): Promise<
       select: pieceSelect.readings.select,
       orderBy: [{ takenOn: 'desc' }, { id: 'desc' }],
     }),
-    book.read.entry.findMany({ where: { stockId, kind: STRUCK }, select: { reference: true, why: true } }),
+    book.read.entry.findMany({ where: { stockId, ...STRIKES }, select: { reference: true, why: true } }),
   ]);
   const why = new Map(entries.map((entry) => [entry.reference, entry.why]));
   return rows.map((row) => ({ ...readingLine(row), id: row.id, struck: why.get(String(row.id)) ?? null }));

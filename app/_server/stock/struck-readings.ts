@@ -1,9 +1,12 @@
 /** The kind of the entry that strikes out a reading; its reference is the reading's number. */
 export const STRUCK = 'reading-struck';
 
-/** Of a thing's entries those that struck a reading. */
+/** The strikings that stand: one that was reversed lets its reading count again. */
+export const STRIKES = { kind: STRUCK, reversedBy: null } as const;
+
+/** Of a thing's entries those that strike a reading. */
 export const struckSelect = {
-  entries: { where: { kind: STRUCK }, select: { reference: true } },
+  entries: { where: STRIKES, select: { reference: true } },
 } as const;
 
 /** Of readings those that count. */
