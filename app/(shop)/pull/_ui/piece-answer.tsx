@@ -9,6 +9,7 @@ import type { PieceMark } from '@/app/_ui/piece/piece-mark';
 import { PieceDrawing } from '@/app/_ui/piece-drawing';
 import { giveFeedback } from '@/app/_ui/scanner/feedback';
 import { Section } from '@/app/_ui/section';
+import { SlabDrawing } from '@/app/_ui/slab/slab-drawing';
 import { ReasonList } from '@/app/_ui/verdict/reason-list';
 import { VerdictPanel } from '@/app/_ui/verdict/verdict-panel';
 import type { Bench } from '@/app/(shop)/pull/_ui/bench';
@@ -78,17 +79,26 @@ export function PieceAnswer({ bench, reply, fresh, stale, onAskAgain, onGiven }:
               </p>
             </div>
           </div>
-          <PieceDrawing
-            name={line.label}
-            shape={{
-              lengthMm: line.lengthNm / MM,
-              widthsMm: { start: line.widthStartNm / MM, middle: line.widthMiddleNm / MM, end: line.widthEndNm / MM },
-              liveEdges: { left: flags.includes('live-edge-left'), right: flags.includes('live-edge-right') },
-            }}
-            marks={marksOf(flags, line.lengthNm / MM)}
-            words={sayPieceFace(line, { prefer: units })}
-            label={`${name}, ${size}`}
-          />
+          {line.shape ? (
+            <SlabDrawing
+              outline={line.shape.outline}
+              marks={line.marks}
+              live={{ left: flags.includes('live-edge-left'), right: flags.includes('live-edge-right') }}
+              label={`${name}, ${size}, as it was measured`}
+            />
+          ) : (
+            <PieceDrawing
+              name={line.label}
+              shape={{
+                lengthMm: line.lengthNm / MM,
+                widthsMm: { start: line.widthStartNm / MM, middle: line.widthMiddleNm / MM, end: line.widthEndNm / MM },
+                liveEdges: { left: flags.includes('live-edge-left'), right: flags.includes('live-edge-right') },
+              }}
+              marks={marksOf(flags, line.lengthNm / MM)}
+              words={sayPieceFace(line, { prefer: units })}
+              label={`${name}, ${size}`}
+            />
+          )}
         </div>
         <div>
           {said.length > 0 ? (
