@@ -3,14 +3,13 @@ import type { BookHead } from '@/app/_server/book/read-book';
 import type { PieceLine } from '@/app/_server/stock/load-piece';
 import type { Fact } from '@/app/_ui/facts';
 import { saySheets } from '@/app/(shop)/arrive/wood/say-sheets';
-import { sayCites } from '@/app/(shop)/pieces/say-cites';
+import { citesOfWord } from '@/app/(shop)/pieces/cites-of-word';
 import type { DateOrder } from '@/shared/calendar/date-readings';
 import { sayDate } from '@/shared/calendar/say-date';
 import type { Nanometres } from '@/shared/units/nanometres';
 import { printLength } from '@/shared/units/print-length';
 import { printMoney } from '@/shared/units/print-money';
 import type { UnitSystem } from '@/shared/units/unit-system';
-import { citesNote } from '@/shared/wood/cites-note';
 import { PIECE_FLAG_WORDS } from '@/shared/wood/piece-flag-words';
 import { quarterThickness } from '@/shared/wood/quarter-thickness';
 import { sayWidths } from '@/shared/wood/say-piece-size';
@@ -26,7 +25,7 @@ export function pieceFacts(
   const straight = line.widthStartNm === line.widthMiddleNm && line.widthMiddleNm === line.widthEndNm;
   const promised = line.facts.promisedTo;
   return [
-    ...(line.form === 'sheet' ? [] : botanicalFacts(meant, order)),
+    ...(line.form === 'sheet' ? [] : botanicalFacts(line.species, meant, order)),
     ...(line.origin ? [{ term: 'Origin', value: line.origin }] : []),
     { term: line.form === 'pack' ? 'Longest board' : 'Length', value: say(line.lengthNm) },
     {
@@ -84,10 +83,9 @@ function soldFacts(line: PieceLine, prefer: UnitSystem): Fact[] {
   ];
 }
 
-/** The botanical names its word can mean, and what the Convention lists of them; of near names only where there is no exact one. */
-function botanicalFacts({ exact, near }: SpeciesMeant, order: DateOrder): Fact[] {
-  const listed = (exact.length ? exact : near).flatMap(({ botanical }) => citesNote(botanical) ?? []);
-  const notes = [...new Set(listed.map((note) => sayCites(note, order)))];
+/** The botanical names its word can mean, and what the Convention lists of them. */
+function botanicalFacts(word: string, { exact }: SpeciesMeant, order: DateOrder): Fact[] {
+  const notes = citesOfWord(word, order);
   return [
     ...(exact.length
       ? [

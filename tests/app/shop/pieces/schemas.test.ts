@@ -1,4 +1,5 @@
 import { describe, expect, it } from 'vitest';
+import { citesOfWord } from '@/app/(shop)/pieces/cites-of-word';
 import { readingSchema } from '@/app/(shop)/pieces/reading-schema';
 import { sayCites } from '@/app/(shop)/pieces/say-cites';
 import { warpSchema } from '@/app/(shop)/pieces/schema';
@@ -81,5 +82,13 @@ describe('a wood that is listed', () => {
     expect(said).toContain('Dalbergia nigra in Appendix I');
     expect(said).toContain('from memory');
     expect(said).toContain('CITES authority');
+  });
+
+  it('is only a possibility where the word is no whole name of it', () => {
+    expect(citesOfWord('Walnut from the fair', 'day-first')).toEqual([
+      expect.stringMatching(/^Only if it is .+: Listed by CITES: Handroanthus in Appendix II/),
+    ]);
+    expect(citesOfWord('Ipe', 'day-first')).toEqual([expect.stringMatching(/^Listed by CITES: Handroanthus/)]);
+    expect(citesOfWord('Black walnut', 'day-first')).toEqual([]);
   });
 });
