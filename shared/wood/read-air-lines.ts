@@ -13,7 +13,12 @@ export type WrongLine = {
   readonly why: 'too-few' | 'date' | 'ahead' | 'temperature' | 'humidity';
 };
 
-export type AirLines = { readonly lines: readonly AirDay[]; readonly wrong: readonly WrongLine[] };
+export type AirLines = {
+  readonly lines: readonly AirDay[];
+  readonly wrong: readonly WrongLine[];
+  /** The first line, where it says which column is which: without it the others would be read another way. */
+  readonly heading?: string;
+};
 
 type Context = { readonly today: CalendarDate; readonly order: DateOrder; readonly prefer: UnitSystem };
 type Columns = {
@@ -45,7 +50,7 @@ export function readAirLines(text: string, context: Context): AirLines {
     if (typeof read === 'string') wrong.push({ ...row, why: read });
     else lines.push(read);
   }
-  return { lines, wrong };
+  return { lines, wrong, ...(columns && first ? { heading: first.text } : {}) };
 }
 
 const cells = (line: string, by: string) =>

@@ -11,6 +11,7 @@ import type { UnitSystem } from '@/shared/units/unit-system';
 import { meterKindOf } from '@/shared/wood/meter-words';
 import type { MoistureReading } from '@/shared/wood/moisture-reading';
 import type { PieceForm } from '@/shared/wood/piece';
+import { soldAs } from '@/shared/wood/sold-as';
 import { type ReadingSummary, summariseReadings } from '@/shared/wood/summarise-readings';
 import type { ThreeWidths } from '@/shared/wood/three-width-volume';
 
@@ -20,6 +21,8 @@ export type FiguredPiece = {
   /** As the book calls it. */
   readonly wood: string;
   readonly size: ThreeWidths;
+  /** Quarters of an inch it is counted as: as the book has it, else by its thickness and how it is surfaced. */
+  readonly soldAs: number;
   /** What its measured outline says; null where only its three widths are known. */
   readonly measured: MeasuredFigures | null;
   readonly readings: readonly MoistureReading[];
@@ -58,7 +61,7 @@ type Known = Pick<
   | 'placeLabel'
   | 'readings'
 > &
-  Partial<Pick<PieceLine, 'shape' | 'label' | 'sawn' | 'cupNm' | 'bowNm' | 'twistNm'>>;
+  Partial<Pick<PieceLine, 'shape' | 'label' | 'sawn' | 'cupNm' | 'bowNm' | 'twistNm' | 'quarters' | 'surfacing'>>;
 
 /**
  * A piece line as the computations of wood take it. Where the kind of meter or the place was not kept as such, they are
@@ -75,6 +78,7 @@ export function figuredPiece(line: Known, prefer: UnitSystem): FiguredPiece {
       end: line.widthEndNm,
       thickness: line.thicknessNm,
     },
+    soldAs: line.quarters ?? soldAs(line.thicknessNm, line.surfacing?.startsWith('S') ?? false),
     measured: line.shape ? measuredFigures(line.shape.outline) : null,
     readings: line.readings.map((reading) => moistureReading(reading, line.lengthNm, prefer)),
     place: line.place,

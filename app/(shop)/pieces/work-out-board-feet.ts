@@ -2,7 +2,6 @@ import { faceAndVolume } from '@/app/(shop)/pieces/face-and-volume';
 import type { FiguredPiece, PlacedWidth } from '@/app/(shop)/pieces/figured-piece';
 import type { Nanometres } from '@/shared/units/nanometres';
 import { type Explained, explained } from '@/shared/wood/explained';
-import { QUARTER_THICKNESSES } from '@/shared/wood/quarter-thickness';
 import { surfaceMeasure } from '@/shared/wood/surface-measure';
 import { tallyBoards } from '@/shared/wood/tally-boards';
 import { type SellerDifference, sellerDifference, trueBoardFeet } from '@/shared/wood/true-board-feet';
@@ -22,12 +21,6 @@ export type BoardMeasure = {
     readonly difference: SellerDifference;
   };
 };
-
-/** The thickness a board of that rough thickness is commonly sold as: the thickest traded one it still holds, 4/4 at least. */
-export function soldAs(piece: FiguredPiece): number {
-  const held = QUARTER_THICKNESSES.filter(({ rough }) => rough <= piece.size.thickness).at(-1);
-  return Math.max(4, held?.quarters ?? 4);
-}
 
 /** Face, volume and board feet of what is there, and what a seller counts by the rule for boards. */
 export function workOutBoardFeet(piece: FiguredPiece, quarters: number): BoardMeasure {

@@ -38,7 +38,11 @@ export const logAir: Command<{ label: string; lines: readonly AirOfDay[] }, { ke
     if (lines.some((line) => !isPossible(line))) return err({ code: 'outside-range', field: 'humidity' });
     const days = lines.map(({ takenOn }) => takenOn).sort();
     const there = await pen.tx.roomLog.findMany({
-      where: { placeId: place.id, takenOn: { gte: days[0] ?? today, lte: days.at(-1) ?? today } },
+      where: {
+        placeId: place.id,
+        takenOn: { gte: days[0] ?? today, lte: days.at(-1) ?? today },
+        entry: { reversedBy: null },
+      },
       orderBy: { id: 'asc' },
       select: { takenOn: true, tenthsC: true, humidityTenths: true },
     });

@@ -33,7 +33,7 @@ export async function airOfPlace(
     name: true,
     parentId: true,
     climate: {
-      where: { takenOn: { gte: addDays(today, -DAYS_READ) } },
+      where: { takenOn: { gte: addDays(today, -DAYS_READ) }, entry: { reversedBy: null } },
       select: { takenOn: true, tenthsC: true, humidityTenths: true },
       orderBy: { id: 'asc' },
     },

@@ -34,7 +34,11 @@ async function sharingItsAir(book: OpenBook, placeId: number): Promise<number[]>
   const found = [placeId];
   for (let level = [placeId]; level.length > 0; ) {
     const rows = await book.read.place.findMany({
-      where: { parentId: { in: level }, climate: { none: {} }, seasons: { none: { removedById: null } } },
+      where: {
+        parentId: { in: level },
+        climate: { none: { entry: { reversedBy: null } } },
+        seasons: { none: { removedById: null } },
+      },
       select: { id: true },
     });
     level = rows.map((row) => row.id);

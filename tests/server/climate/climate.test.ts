@@ -7,6 +7,7 @@ import { roomPage } from '@/app/_server/climate/room-page';
 import { setSeason } from '@/app/_server/climate/set-season';
 import { history } from '@/app/_server/ledger/history';
 import { proveBook } from '@/app/_server/ledger/prove-book';
+import { reverseEntry } from '@/app/_server/ledger/reverse-entry';
 import { addPlace } from '@/app/_server/places/add-place';
 import { receivePieces } from '@/app/_server/stock/receive-pieces';
 import { recordReadings } from '@/app/_server/stock/record-readings';
@@ -54,6 +55,16 @@ describe('the air of a room', () => {
       air: { basis: 'log', days: 2, from: '2026-11-10', to: '2026-11-20', tenthsC: 210, humidityTenths: 450 },
     });
     expect(air?.emc.how).toMatchObject({ formula: 'emc', inputs: { 'temperature°C': 21, humidityPercent: 45 } });
+  });
+
+  it('forgets a log that was undone, and takes the same days again', async () => {
+    must(await log(room.label, on('2026-11-20', 220, 500)));
+    const [entry] = (await history(test.book, { placeId: room.placeId })).entries;
+    expect(entry).toMatchObject({ kind: 'air-logged', canReverse: true });
+    must(await reverseEntry(test.book, by(), { entryId: entry?.id ?? 0, why: 'The wrong room' }));
+    expect(await now(room.placeId)).toBeUndefined();
+    must(await log(room.label, on('2026-11-20', 220, 500)));
+    expect(await now(room.placeId)).toMatchObject({ air: { tenthsC: 220 } });
   });
 
   it('is by its season where no log was kept of late, and round the turn of the year', async () => {

@@ -20,7 +20,16 @@ describe('the lines of a logger', () => {
     ['a heading in another order', 'RH %,Date,Temp °C\n48,2026-11-01,20.5'],
     ['a heading in °F', 'Date,Temperature (°F),Humidity\n2026-11-01,68.9,48'],
   ])('read with %s', (_, text) => {
-    expect(read(text)).toEqual({ lines: [right('2026-11-01', 205, 480)], wrong: [] });
+    expect(read(text)).toMatchObject({ lines: [right('2026-11-01', 205, 480)], wrong: [] });
+  });
+
+  it('keep the heading they were read by, so that a line put right later is read the same way', () => {
+    const heading = 'Date,RH %,Temp °C';
+    const { heading: kept, wrong } = read(`${heading}\n2026-11-32,47,20`);
+    expect(kept).toBe(heading);
+    const again = [kept, ...wrong.map(({ text }) => text.replace('32', '02'))].join('\n');
+    expect(read(again).lines).toEqual([right('2026-11-02', 200, 470)]);
+    expect(read('2026-11-01,20,48')).not.toHaveProperty('heading');
   });
 
   it('count bare degrees as the book does', () => {

@@ -7,13 +7,13 @@ import { FigureList } from '@/app/(shop)/pieces/_ui/figure-list';
 import styles from '@/app/(shop)/pieces/_ui/figures.module.css';
 import type { FiguredPiece } from '@/app/(shop)/pieces/figured-piece';
 import { sayDifference, sizeFigures } from '@/app/(shop)/pieces/size-figures';
-import { soldAs, workOutBoardFeet } from '@/app/(shop)/pieces/work-out-board-feet';
+import { workOutBoardFeet } from '@/app/(shop)/pieces/work-out-board-feet';
 import type { UnitSystem } from '@/shared/units/unit-system';
 import { QUARTER_THICKNESSES } from '@/shared/wood/quarter-thickness';
 
 /** How much wood it is: face, volume, board measure by the seller and true, narrowest and widest. */
 export function SizePart({ piece, prefer }: { piece: FiguredPiece; prefer: UnitSystem }) {
-  const [quarters, setQuarters] = useState(String(soldAs(piece)));
+  const [quarters, setQuarters] = useState(String(piece.soldAs));
   const measure = workOutBoardFeet(piece, Number(quarters));
   const cubic = `${measure.cubicMetres.value.toFixed(4)} m³`;
   return (

@@ -39,11 +39,13 @@ export function PasteAir({ label, prefer, today, order }: NoteAirProps) {
     submit.preventDefault();
     if (pending) return;
     setDone('');
-    const left = readAirLines(lines, { today, order, prefer }).wrong;
+    const { wrong: left, heading } = readAirLines(lines, { today, order, prefer });
     const answer = await run({ label, lines });
     if (!answer.ok) return;
     const { kept, known } = answer.answer;
-    setLines(left.map(({ text }) => text).join('\n'));
+    const stays = left.length > 0 ? [heading ?? [], left.map(({ text }) => text)].flat().join('\n') : '';
+    // What was typed below them while they were written stays too.
+    setLines((now) => (now.startsWith(lines) ? `${stays}${now.slice(lines.length)}` : now));
     setDone(
       [
         `${count(kept, 'day')} ${kept === 1 ? 'is' : 'are'} in the book.`,

@@ -26,6 +26,7 @@ export function slab(more: Partial<FiguredPiece> = {}): FiguredPiece {
   return {
     form: 'slab',
     wood: 'Walnut',
+    soldAs: 8,
     measured: null,
     size: { length: mm(2000), start: mm(500), middle: mm(500), end: mm(500), thickness: mm(60) },
     readings: [],

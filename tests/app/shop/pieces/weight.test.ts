@@ -1,11 +1,13 @@
 import { describe, expect, it } from 'vitest';
+import { figuredPiece } from '@/app/(shop)/pieces/figured-piece';
 import { sayLifting } from '@/app/(shop)/pieces/say-lifting';
 import { sayMass } from '@/app/(shop)/pieces/say-mass';
 import { sayWeightTrouble } from '@/app/(shop)/pieces/say-trouble';
-import { soldAs, workOutBoardFeet } from '@/app/(shop)/pieces/work-out-board-feet';
+import { workOutBoardFeet } from '@/app/(shop)/pieces/work-out-board-feet';
 import { workOutWeight } from '@/app/(shop)/pieces/work-out-weight';
 import { unwrap } from '@/shared/result/result';
 import { ALL_SPECIES } from '@/shared/wood/all-species';
+import { pieceLineOfATest } from '@/tests/support/piece-line-of-a-test';
 import { mm, reading, slab, wood } from './piece-of-a-test';
 
 const WALNUT = wood('black-walnut');
@@ -95,7 +97,13 @@ describe('board feet', () => {
       expect(workOutBoardFeet(slab({ form }), 8).sellers).toBeUndefined();
     }
   });
-  it('begin at the thickest traded thickness the board still holds, 4/4 at least', () => {
-    expect([20, 25.4, 27, 41, 50.8, 120].map((thickness) => soldAs(board(thickness)))).toEqual([4, 4, 4, 6, 8, 16]);
+  it('begin at what the book says it is sold as, else at the traded thickness it still holds, surfaced or rough', () => {
+    const sold = (thickness: number, more = {}) =>
+      figuredPiece(pieceLineOfATest({ form: 'board', thicknessNm: mm(thickness), ...more }), 'imperial').soldAs;
+    expect([20, 25.4, 27, 41, 50.8, 120].map((thickness) => sold(thickness))).toEqual([4, 4, 4, 6, 8, 16]);
+    // 1 3/4 in surfaced two sides is 8/4 (NHLA Rules, S2S thicknesses: 8/4 to 1 3/4 in); rough it is 7/4.
+    expect(sold(44.45, { surfacing: 'S2S' })).toBe(8);
+    expect(sold(44.45)).toBe(7);
+    expect(sold(44.45, { quarters: 8 })).toBe(8);
   });
 });
