@@ -62,7 +62,8 @@ type RiverReason =
 
 /**
  * Whether two slabs, or one sawn down its length (`slabs` with one member), make a top of two pieces either side of a
- * river, live edges inward. Each piece is all the wood from the edge of the top in to the first live edge; its back, the
+ * river, live edges inward. Each piece is all the wood from the edge of the top in to the first live edge, and nothing that
+ * is kept out lies in it; its back, the
  * part of the top within `leastWood` of the outermost line, must lie wholly in sound wood. That decides most noes, and is
  * proved. Then places of the backs are looked at on a grid (five angles, 13 places along, each slid across exactly), and
  * the pair that takes the least resin within the limits is answered, its backs judged by `holdsShape` and its river

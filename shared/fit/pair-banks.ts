@@ -26,7 +26,7 @@ const KEPT = 8;
 /**
  * Pairs of backs whose banks leave a river within the limits, least resin first. Sliding a piece towards its live edge
  * widens the river by as much everywhere, so each pair is first put as close as the wood allows and then drawn apart by
- * exactly what the limits ask; the second piece is the first one's turned by half a turn, so its bank runs the other way.
+ * exactly what the limits, and what is kept out of the wood, ask; the second piece is the first one's turned by half a turn, so its bank runs the other way.
  */
 export function pairBanks(
   upper: readonly Back[],
@@ -53,7 +53,7 @@ export function pairBanks(
         total += Math.max(0, Math.min(2 * (edges[at] ?? 0), gap));
       }
       const toPart = limits.apart === undefined ? 0 : limits.apart - (two.across - one.across);
-      const draw = Math.max(0, limits.least - narrowest, toPart);
+      const draw = Math.max(one.leastSlide + two.leastSlide, limits.least - narrowest, toPart);
       if (draw <= one.slide + two.slide) rough.push({ one, two, draw, area: total / SAMPLES + draw });
     }
   }
@@ -75,7 +75,9 @@ function settle(
 ): Paired | undefined {
   let drawn = draw;
   for (let again = 0; again < 3; again += 1) {
-    const first = Math.min(one.slide, (drawn * one.slide) / (one.slide + two.slide || 1));
+    const [room, other] = [one.slide - one.leastSlide, two.slide - two.leastSlide];
+    const more = drawn - one.leastSlide - two.leastSlide;
+    const first = one.leastSlide + Math.min(room, (more * room) / (room + other || 1));
     const pieces = [slid(one, first), slid(two, Math.min(two.slide, drawn - first))] as const;
     const river = measure(one, pieces[0], two, pieces[1], sizes, limits.from);
     if (river.narrowest >= limits.least - HAIR)

@@ -19,11 +19,15 @@ export type SlabFacts = {
   readonly weight?: number;
   readonly mostWeight?: number;
   readonly promised: boolean;
+  /** Taken alone it would leave the other half of its pair without one. */
+  readonly splitsPair?: boolean;
+  /** What is poured between two pieces, in square millimetres of the top. */
+  readonly riverArea?: number;
 };
 
 /** A reason for a slab's place, the weightiest first. `standing` says whether it speaks for the slab. */
 export type RankReason = {
-  readonly about: 'fit' | 'promised' | 'thickness' | 'weight' | 'dry' | 'waste' | 'price';
+  readonly about: 'fit' | 'promised' | 'pair' | 'thickness' | 'weight' | 'dry' | 'river' | 'waste' | 'price';
   readonly standing: 'for' | 'against' | 'unknown';
   /** Days late, nanometres short, grams over, square millimetres wasted, or minor units; where there is a number. */
   readonly amount?: number;
@@ -33,8 +37,9 @@ export type RankedSlab = { readonly id: string; readonly rank: number; readonly 
 
 /**
  * Slabs in the order a maker would take them, each with its reasons. First whether the top can be cut at all (yes, nearly,
- * no); then what would stop it: already promised, too thin, too heavy, not dry by the day; a slab of which one of these
- * is unknown comes after those known to be good and before those known to be bad. Then the least wood wasted beyond the
+ * no); then what would stop it: already promised, too thin, too heavy, not dry by the day, half of a pair; a slab of which one of these
+ * is unknown comes after those known to be good and before those known to be bad. Then the
+ * least resin, where there is a river; the least wood wasted beyond the
  * offcut kept, then the price, unknown last, then the order given. Facts alone decide; common practice.
  */
 export function rankSlabs(slabs: readonly SlabFacts[]): readonly RankedSlab[] {
@@ -56,9 +61,10 @@ const ANSWER = { yes: 0, nearly: 1, no: 2 } as const;
 function keyOf(slab: SlabFacts, reasons: readonly RankReason[]): readonly number[] {
   const standing = (about: RankReason['about']) =>
     STANDING[reasons.find((reason) => reason.about === about)?.standing ?? 'for'];
-  const blocked = (['promised', 'thickness', 'weight', 'dry'] as const).map(standing);
+  const blocked = (['promised', 'thickness', 'weight', 'dry', 'pair'] as const).map(standing);
   // One thing that stops it stops it as much as two; which one matters only among equals.
-  return [ANSWER[slab.answer], Math.max(...blocked), ...blocked, lost(slab) ?? Infinity, slab.price ?? Infinity];
+  const { answer, riverArea = 0, price = Infinity } = slab;
+  return [ANSWER[answer], Math.max(...blocked), ...blocked, riverArea, lost(slab) ?? Infinity, price];
 }
 
 function lost({ wasteArea, offcutArea = 0 }: SlabFacts): number | undefined {
@@ -69,6 +75,8 @@ function reasonsOf(slab: SlabFacts): readonly RankReason[] {
   const { answer, promised, dryInDays, thicknessLeft, thicknessWanted, weight, mostWeight, price } = slab;
   const reasons: RankReason[] = [{ about: 'fit', standing: answer === 'yes' ? 'for' : 'against' }];
   reasons.push({ about: 'promised', standing: promised ? 'against' : 'for' });
+  if (slab.splitsPair) reasons.push({ about: 'pair', standing: 'against' });
+  if (slab.riverArea !== undefined) reasons.push({ about: 'river', standing: 'for', amount: slab.riverArea });
   if (thicknessWanted !== undefined) {
     reasons.push(against('thickness', thicknessLeft === undefined ? undefined : thicknessWanted - thicknessLeft));
   }

@@ -1,5 +1,5 @@
 import type { FoundPlace, Piece, SearchField } from '@/shared/fit/pieces-to-place';
-import { bankBelow, edgeAt, isInWood, type SeenSides, sidesSeen } from '@/shared/fit/river-bank';
+import { bankBelow, edgeAt, isInWood, type SeenSides, sidesSeen, slideClear } from '@/shared/fit/river-bank';
 import type { Placement } from '@/shared/fit/search-places';
 import type { HalfSizes } from '@/shared/fit/top-shape';
 import type { Region } from '@/shared/outline/effective-region';
@@ -11,6 +11,8 @@ export type Back = {
   readonly over: boolean;
   readonly placement: Placement;
   readonly slide: number;
+  /** How far it must slide, so that nothing that is kept out lies in its wood. */
+  readonly leastSlide: number;
   /** Where it is held across the turned slab, to keep two backs of one slab apart. */
   readonly across: number;
   /** Height of the live edge above the middle line of the top at each of `SAMPLES` places along it, from end to end. */
@@ -45,11 +47,13 @@ export function backsOf(
         for (const run of turned.freeAt(x)) {
           const across = over ? run.from : run.to;
           const placement = { ...turned.onSlab(x, across), angle };
+          const leastSlide = slideClear(region, placement, over, sizes, from);
+          if (leastSlide > run.to - run.from) continue;
           const sides = sidesSeen(region, placement, over);
           const bank = Float64Array.from({ length: SAMPLES }, (_, at) =>
             bankHeight(sides, sizes, from, -sizes.a + (2 * sizes.a * at) / (SAMPLES - 1)),
           );
-          backs.push({ region, piece, over, placement, slide: run.to - run.from, across, bank });
+          backs.push({ region, piece, over, placement, slide: run.to - run.from, leastSlide, across, bank });
         }
       }
     }

@@ -3,6 +3,7 @@ import type { Placement } from '@/shared/fit/search-places';
 import type { HalfSizes } from '@/shared/fit/top-shape';
 import type { Region } from '@/shared/outline/effective-region';
 import { ringsOf, sidesOf } from '@/shared/outline/outline';
+import type { Point } from '@/shared/outline/point';
 
 type Line = { readonly x0: number; readonly y0: number; readonly x1: number; readonly y1: number };
 
@@ -18,18 +19,52 @@ export function edgeAt(sizes: HalfSizes, along: number): number | undefined {
   return into <= 0 ? sizes.b : sizes.b - sizes.r + Math.sqrt(Math.max(0, sizes.r ** 2 - into ** 2));
 }
 
-/** The sides of a region, turned to how a piece held at `placement` sees them; `over` turns it by half a turn more. */
-export function sidesSeen(region: Region, placement: Placement, over: boolean): SeenSides {
+/** How a piece held at `placement` sees a point of its slab; `over` turns it by half a turn more. */
+function seenFrom(placement: Placement, over: boolean): (point: Point) => Point {
   const angle = placement.angle + (over ? Math.PI : 0);
   const [cos, sin] = [Math.cos(angle), Math.sin(angle)];
-  const seen = ({ x, y }: { readonly x: number; readonly y: number }) => {
+  return ({ x, y }) => {
     const [dx, dy] = [x - placement.x, y - placement.y];
     return { x: dx * cos + dy * sin, y: dy * cos - dx * sin };
   };
-  return [...ringsOf(region.outline), ...region.keepOut.map(ringAround)].flatMap(sidesOf).map(([a, b]) => {
-    const [p, q] = [seen(a), seen(b)];
-    return p.x <= q.x ? { x0: p.x, y0: p.y, x1: q.x, y1: q.y } : { x0: q.x, y0: q.y, x1: p.x, y1: p.y };
-  });
+}
+
+/** The sides of a region's wood, as a piece held at `placement` sees them. What is kept out of the top is no bank of it. */
+export function sidesSeen(region: Region, placement: Placement, over: boolean): SeenSides {
+  const seen = seenFrom(placement, over);
+  return ringsOf(region.outline)
+    .flatMap(sidesOf)
+    .map(([a, b]) => {
+      const [p, q] = [seen(a), seen(b)];
+      return p.x <= q.x ? { x0: p.x, y0: p.y, x1: q.x, y1: q.y } : { x0: q.x, y0: q.y, x1: p.x, y1: p.y };
+    });
+}
+
+/**
+ * How far a piece held at `placement` must slide towards its live edge until whatever is kept out of the top lies beyond
+ * the top's outer edge, or past its ends: 0 where all of it does already. Never too little; where the edge of the top is
+ * curved it may be more than needed, since the highest edge over the place is compared with the lowest of the place.
+ */
+export function slideClear(
+  region: Region,
+  placement: Placement,
+  over: boolean,
+  sizes: HalfSizes,
+  from: number,
+): number {
+  const seen = seenFrom(placement, over);
+  let slide = 0;
+  for (const place of region.keepOut) {
+    const ring = ringAround(place).map(seen);
+    const left = Math.min(...ring.map(({ x }) => x)) - region.clearance;
+    const right = Math.max(...ring.map(({ x }) => x)) + region.clearance;
+    if (left >= sizes.a || right <= -sizes.a) continue;
+    // The edge of a top is highest at its middle.
+    const along = left > 0 ? left : Math.min(right, 0);
+    const edge = edgeAt(sizes, along) ?? sizes.b;
+    slide = Math.max(slide, edge - from + region.clearance - Math.min(...ring.map(({ y }) => y)));
+  }
+  return slide;
 }
 
 /**

@@ -9,6 +9,8 @@ type PieceMeasures = {
   readonly widthMiddleNm: Nanometres;
   readonly widthEndNm: Nanometres;
   readonly thicknessNm: Nanometres;
+  /** The narrowest and the widest of its outline, where it was measured. */
+  readonly usable?: { readonly narrowest: Nanometres; readonly widest: Nanometres } | null;
 };
 
 type Print = { readonly prefer: UnitSystem };
@@ -25,11 +27,14 @@ export function sayPieceFace(piece: PieceMeasures, print: Print): string {
 }
 
 /**
- * The width of a piece wherever it is said: of the three that were measured, the narrowest to the widest, `650 to 720
- * mm`; one alone where they print the same.
+ * The width of a piece wherever it is said: by its outline, or else of the three that were measured, the narrowest to the
+ * widest, `650 to 720 mm`; one alone where they print the same.
  */
 export function sayWidths(piece: PieceMeasures, { prefer }: Print): string {
-  const widths = [piece.widthStartNm, piece.widthMiddleNm, piece.widthEndNm];
+  const { usable } = piece;
+  const widths = usable
+    ? [usable.narrowest, usable.widest]
+    : [piece.widthStartNm, piece.widthMiddleNm, piece.widthEndNm];
   const [least, most] = [Math.min(...widths), Math.max(...widths)].map((nm) =>
     printLength(nanometres(nm), { prefer, style: 'inch-marks' }),
   );

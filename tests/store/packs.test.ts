@@ -123,6 +123,19 @@ describe('a pack of boards', () => {
     expect(await proof()).toEqual([]);
   });
 
+  it('takes no board back once the last of it went, until that is undone', async () => {
+    const pack = await aPack();
+    const ids = pack.boards.map((board) => board.id);
+    const first = must(await take(pack.label, ids.slice(0, 1)));
+    const rest = must(await take(pack.label, ids.slice(1)));
+    const undo = (entryId: number) => reverseEntry(made.book, by(), { entryId, why: 'Wrong pack' });
+    expect(refusedWith(await undo(first.entryId))).toBe('pack-gone-since');
+    must(await undo(rest.entryId));
+    must(await undo(first.entryId));
+    expect((await load(pack.label)).boards.every((board) => !board.taken)).toBe(true);
+    expect(await proof()).toEqual([]);
+  });
+
   it('of two hundred boards gives all of them out in one act, the last minor unit of its cost with them', async () => {
     const boards = Array.from({ length: 200 }, (_, nr) => ({
       widthNm: (5 + (nr % 7) / 4) * INCH,

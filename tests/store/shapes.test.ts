@@ -1,6 +1,7 @@
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { proveBook } from '@/app/_server/ledger/prove-book';
 import { changeMarks } from '@/app/_server/shapes/change-marks';
+import { confirmMarks } from '@/app/_server/shapes/confirm-marks';
 import { measureByStations } from '@/app/_server/shapes/measure-by-stations';
 import { changePiece } from '@/app/_server/stock/change-piece';
 import { discard } from '@/app/_server/stock/discard';
@@ -134,7 +135,21 @@ describe('marks on a slab', () => {
     must(await changeMarks(test.book, by(), { label, add: [knot(2300, 0)], remove: [], why: '' }));
     const short = chalk([0, 300, 310], [2000, 280, 300]);
     const answer = must(await measureByStations(test.book, by(), { label, chalkLine: short, why: 'End sawn off' }));
-    expect(answer.marksOff).toBe(1);
+    expect(answer).toMatchObject({ marks: 4, marksOff: 1 });
+    // Nobody looked yet whether the others lie where they should on the new outline.
+    const { marksOfBefore, shape, marks } = await line();
+    expect(marksOfBefore).toHaveLength(4);
+    const confirm = (shapeId: number) => confirmMarks(test.book, by(), { label, shapeId });
+    expect(refusedWith(await confirm((shape?.id ?? 0) - 1))).toBe('measured-meanwhile');
+    expect(
+      refusedWith(
+        await changeMarks(test.book, by(), { label, add: [knot(90, 0)], remove: [], why: '', shapeId: null }),
+      ),
+    ).toBe('measured-meanwhile');
+    expect(must(await confirm(shape?.id ?? 0)).confirmed).toBe(4);
+    expect((await line()).marksOfBefore).toEqual([]);
+    expect((await line()).marks.defects.map(({ place }) => place)).toEqual(marks.defects.map(({ place }) => place));
+    expect(refusedWith(await confirm(shape?.id ?? 0))).toBe('changes-nothing');
     expect((await line()).marks.defects).toHaveLength(2);
     expect((await proveBook(test.book.read)).differences).toEqual([]);
   });

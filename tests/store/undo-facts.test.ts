@@ -74,6 +74,15 @@ describe('undoing what was drawn on a slab', () => {
     expect((await line(label)).facts.flags).toContain('strapped');
   });
 
+  it('leaves the word while another mark says it too', async () => {
+    const [label = ''] = await slabs(1);
+    const first = await mark(label, [STRAP]);
+    await mark(label, [{ ...STRAP, note: 'Another' }]);
+    must(await undo(first.entryId));
+    expect((await line(label)).marks.straps).toHaveLength(1);
+    expect((await line(label)).facts.flags).toContain('strapped');
+  });
+
   it('puts on again what was taken off', async () => {
     const [label = ''] = await slabs(1);
     const { added } = await mark(label, [STRAP]);
@@ -121,6 +130,50 @@ describe('undoing what was drawn on a slab', () => {
     const gone = await mark(third, [STRAP]);
     must(await discard(test.book, by(), { label: third, why: 'Rotten' }));
     expect(refusedWith(await undo(gone.entryId))).toBe('no-longer-here');
+  });
+});
+
+describe('undoing a measuring', () => {
+  const mm = (value: number) => nanometres(value * 1_000_000);
+  const measure = (label: string, half: number) =>
+    measureByStations(test.book, by(), {
+      label,
+      chalkLine: { stations: [0, 1200, 2400].map((at) => ({ at: mm(at), left: mm(half), right: mm(half) })) },
+      why: 'Measured',
+    });
+
+  it('brings back the outline before it, and before the first the three widths', async () => {
+    const [label = ''] = await slabs(1);
+    const typed = await line(label);
+    must(await measure(label, 310));
+    const first = { entryId: await newest(label), shape: (await line(label)).shape };
+    must(await measure(label, 280));
+    const second = await newest(label);
+    expect(refusedWith(await undo(first.entryId))).toBe('changed-since');
+    must(await undo(second));
+    expect((await line(label)).shape).toEqual(first.shape);
+    expect((await line(label)).widthMiddleNm).toBe(mm(620));
+    must(await undo(first.entryId));
+    const { shape, lengthNm, widthStartNm, widthMiddleNm, widthEndNm } = await line(label);
+    expect({ shape, lengthNm, widthStartNm, widthMiddleNm, widthEndNm }).toEqual({
+      shape: null,
+      lengthNm: typed.lengthNm,
+      widthStartNm: typed.widthStartNm,
+      widthMiddleNm: typed.widthMiddleNm,
+      widthEndNm: typed.widthEndNm,
+    });
+    // Measured anew, what counts is the new one, not one that was undone.
+    must(await measure(label, 250));
+    must(await undo(await newest(label)));
+    expect((await line(label)).shape).toBeNull();
+  });
+
+  it('is refused while marks drawn on it stand', async () => {
+    const [label = ''] = await slabs(1);
+    must(await measure(label, 310));
+    const entryId = await newest(label);
+    await mark(label, [STRAP]);
+    expect(refusedWith(await undo(entryId))).toBe('changed-since');
   });
 });
 

@@ -56,6 +56,8 @@ export function pieceLineOfATest(fields: Partial<PieceLine> = {}): PieceLine {
     faceB: '',
     shape: null,
     marks: NO_MARKS,
+    marksOfBefore: [],
+    usable: null,
     pairedWith: null,
     boards: [],
     ...fields,

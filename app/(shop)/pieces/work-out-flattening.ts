@@ -1,6 +1,7 @@
 import { faceAndVolume } from '@/app/(shop)/pieces/face-and-volume';
 import type { FiguredPiece } from '@/app/(shop)/pieces/figured-piece';
-import { DRY_ENOUGH } from '@/app/(shop)/pieces/work-out-weight';
+import { DRY_ENOUGH, weighedAt } from '@/app/(shop)/pieces/work-out-weight';
+import { ok } from '@/shared/result/result';
 import type { Nanometres } from '@/shared/units/nanometres';
 import type { Explained } from '@/shared/wood/explained';
 import {
@@ -10,6 +11,7 @@ import {
   flattenWhole,
   USUAL_PASSES,
 } from '@/shared/wood/flatten-piece';
+import { massAtMoisture } from '@/shared/wood/mass-at-moisture';
 import type { Species } from '@/shared/wood/species';
 import { weighBeforeAndAfter } from '@/shared/wood/weigh-before-and-after';
 
@@ -38,7 +40,10 @@ export function workOutFlattening(asked: FlatteningAsked): {
   };
 }
 
-/** What it weighs before and after it is flattened whole, both at 8 %; undefined for a wood that is not settled. */
+/**
+ * What it weighs before and after it is flattened whole, both dried to 8 %: reckoned as it was last read, as its weight is,
+ * and the water taken off. Undefined for a wood that is not settled.
+ */
 export function weighFlattened(
   piece: FiguredPiece,
   species: Species | null,
@@ -47,13 +52,19 @@ export function weighFlattened(
 ) {
   if (!species || piece.form === 'sheet') return undefined;
   const squareMetres = faceAndVolume(piece).squareMetres.value;
-  return weighBeforeAndAfter({
+  const mc = weighedAt(piece).mc;
+  const weighed = weighBeforeAndAfter({
     species,
-    mc: DRY_ENOUGH,
+    mc,
     squareMetres,
     squareMetresAfter: squareMetres,
     thickness,
     thicknessAfter,
     people: 1,
   });
+  if (!weighed.ok) return weighed;
+  const dried = ({ kilograms }: { kilograms: Explained<number> }) => ({
+    kilograms: massAtMoisture(kilograms.value, mc, DRY_ENOUGH),
+  });
+  return ok({ before: dried(weighed.value.before), after: dried(weighed.value.after) });
 }

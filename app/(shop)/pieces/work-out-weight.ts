@@ -27,6 +27,12 @@ export type PieceWeight = {
 
 export type WeightTrouble = DensityOfWoodError | { readonly code: 'which-wood' } | { readonly code: 'made-sheet' };
 
+/** The moisture a piece is weighed at, and the day it was read; 30 % where it never was. */
+export function weighedAt(piece: FiguredPiece): Pick<PieceWeight, 'mc' | 'readOn'> {
+  const newest = newestReadings(piece);
+  return { mc: newest ? takenAs(newest.wettest) / 10 : FIBRE_SATURATION, readOn: newest?.on ?? null };
+}
+
 /**
  * What a piece weighs now and dried to 8 %, and whether so many people may lift it. Now is as it was last read. The volume was measured as it
  * stands, so now is reckoned first and the water taken off it. Never read, it is reckoned at 30 %, where wood is full and
@@ -40,8 +46,7 @@ export function workOutWeight(
 ): Result<PieceWeight, WeightTrouble> {
   if (piece.form === 'sheet') return { ok: false, error: { code: 'made-sheet' } };
   if (!species) return { ok: false, error: { code: 'which-wood' } };
-  const newest = newestReadings(piece);
-  const mc = newest ? takenAs(newest.wettest) / 10 : FIBRE_SATURATION;
+  const { mc, readOn } = weighedAt(piece);
   const gravity = specificGravityAt(species, mc);
   if (!gravity.ok) return gravity;
   const density = woodDensity(species, mc);
@@ -51,7 +56,7 @@ export function workOutWeight(
   if (!now.ok) return now;
   return ok({
     mc,
-    readOn: newest?.on ?? null,
+    readOn,
     now: now.value,
     steps: [now.value, density.value, gravity.value, cubicMetres, squareMetres].map(({ how }) => how),
     dry: massAtMoisture(now.value.value, mc, DRY_ENOUGH),

@@ -11,6 +11,14 @@ export type SetUp = {
   demo?: boolean;
 };
 
+/** What a shop that works in inches begins with: a foot, four inches, and a kerf of an eighth. */
+const IN_INCHES = {
+  dateOrder: 'month-first',
+  houseLengthNm: 304_800_000n,
+  houseWidthNm: 101_600_000n,
+  kerfNm: 3_175_000n,
+};
+
 /** Begins an empty book. Refused when there is one already. */
 export const setUpBook: Command<SetUp, { name: string }> = (book, by, input) =>
   book.write(async (tx) => {
@@ -26,7 +34,7 @@ export const setUpBook: Command<SetUp, { name: string }> = (book, by, input) =>
       data: {
         id: 1,
         ...input,
-        dateOrder: input.units === 'imperial' ? 'month-first' : 'day-first',
+        ...(input.units === 'imperial' ? IN_INCHES : { dateOrder: 'day-first' }),
         revision: 1,
         createdAt: by.now,
       },

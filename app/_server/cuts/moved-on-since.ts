@@ -39,7 +39,12 @@ async function movementSince(tx: WriteTransaction, stockId: number, entryId: num
 
 async function writtenSince(tx: WriteTransaction, stockId: number, entryId: number): Promise<string | undefined> {
   const later = await tx.entry.findFirst({
-    where: { stockId, id: { gt: entryId }, reversesId: null, reversedBy: null },
+    where: {
+      OR: [{ stockId }, { also: { some: { stockId } } }],
+      id: { gt: entryId },
+      reversesId: null,
+      reversedBy: null,
+    },
     orderBy: { id: 'asc' },
     select: { kind: true },
   });

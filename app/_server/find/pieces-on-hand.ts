@@ -20,7 +20,7 @@ export async function piecesOnHand(
   if (found && !hits) return { pieces: [], total: ask.after === undefined ? 0 : null, more: false, next: null };
   const wanted = Prisma.sql`"Piece" w JOIN "Stock" s ON s."id" = w."stockId"
     ${hits ? Prisma.sql`JOIN (${hits}) hit ON hit."id" = w."stockId"` : Prisma.empty}
-    WHERE 0 = 0 ${ask.withEmpty ? Prisma.empty : Prisma.sql`AND s."quantity" > 0`}
+    WHERE 0 = 0 ${ask.withEmpty ? NEVER_UNDONE : Prisma.sql`AND s."quantity" > 0`}
     ${woodFilter(ask.wood)}`;
   const after = ask.after === undefined ? Prisma.empty : await afterThat(book, ask.after);
   const ids = await book.read.$queryRaw<{ id: number }[]>`
@@ -42,6 +42,10 @@ export async function piecesOnHand(
     next: ids.length > size ? (page.at(-1) ?? null) : null,
   };
 }
+
+/** What an undone cut had made never was: it is not among what is used up. */
+const NEVER_UNDONE = Prisma.sql`AND (w."cutId" IS NULL
+  OR NOT EXISTS (SELECT 1 FROM "Entry" undoing WHERE undoing."reversesId" = w."cutId"))`;
 
 /** The ids of the pieces that what was found leads to; undefined where it leads to none. */
 function hitsOf({ piece, place }: Found): Prisma.Sql | undefined {

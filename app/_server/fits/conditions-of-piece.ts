@@ -11,6 +11,8 @@ export type FitCondition =
   | { readonly code: 'too-thin'; readonly by: Nanometres; readonly left: Nanometres }
   /** Only heartwood was asked for, and nobody measured how deep the sapwood is. */
   | { readonly code: 'sapwood-unknown' }
+  /** So many marks were made before it was measured as it is now. */
+  | { readonly code: 'marks-of-before'; readonly count: number }
   /** The finished top weighs more than it may, in grams. */
   | { readonly code: 'too-heavy'; readonly grams: number; readonly by: number }
   | { readonly code: 'weight-unknown' }
@@ -69,6 +71,7 @@ export function conditionsOfPiece(line: PieceLine, asked: AskedBeside, today: Ca
     ...(mostTenths !== undefined && newest && newest.mcTenths > mostTenths
       ? [{ code: 'wet' as const, weight: 'care' as const, mcTenths: newest.mcTenths, mostTenths }]
       : []),
+    ...(line.marksOfBefore.length > 0 ? [{ code: 'marks-of-before' as const, count: line.marksOfBefore.length }] : []),
     ...cares.filter((reason) => !isOfReading(reason)),
     ...(mostTenths === undefined ? [] : cares.filter(isOfReading)),
   ];

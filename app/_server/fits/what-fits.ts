@@ -221,6 +221,7 @@ function factsOf(piece: Omit<JudgedPiece, 'reasons'>, ask: FitAsk, currency: str
     // The offcut kept carries its own part of the cost.
     ...(cost !== undefined && { price: minorUnits(Math.round(cost * (1 - offcut))) }),
     promised: line.facts.promisedTo !== undefined || line.facts.hold !== 'free',
+    splitsPair: piece.conditions.some(({ code }) => code === 'splits-pair'),
   };
 }
 

@@ -68,7 +68,10 @@ export async function whatPairs(pieces: readonly PieceLine[], given: Given): Pro
   const sisters = new Set(sisterPairs(known).map(idOf));
   const all = ask.make.of === 'pair' ? sisterPairs(known) : riverPairs(known);
   const sets = all.slice(0, within.most).flatMap((set) => {
-    const [one, two] = set.flatMap(({ stockId }) => members.get(stockId) ?? []);
+    const [one, two] = set.flatMap(({ stockId }) => {
+      const member = members.get(stockId);
+      return member ? leavesAlone(member, set) : [];
+    });
     if (!one) return [];
     const together: Together = two ? [one, two] : [one];
     const slabs: SearchTask['slabs'] = two ? [one.slab, two.slab] : [one.slab];
@@ -121,6 +124,13 @@ export async function whatPairs(pieces: readonly PieceLine[], given: Given): Pro
   };
 }
 
+/** With the caution that it would leave its sister alone, where that one is not taken with it. */
+function leavesAlone(member: Member, set: readonly PieceLine[]): Member {
+  const sister = member.line.pairedWith;
+  if (!sister?.inStock || set.some(({ stockId }) => stockId === sister.stockId)) return member;
+  return { ...member, conditions: [...member.conditions, { code: 'splits-pair', sister: sister.label }] };
+}
+
 const idOf = (set: readonly PieceLine[]) => set.map(({ label }) => label).join(' ');
 
 /** The worse of the two counts: a pair is ready when both are, and promised when one is. */
@@ -140,6 +150,8 @@ function factsOf({ id, members, judged, topGrams }: Omit<JudgedTogether, 'reason
     ...(topGrams !== undefined && { weight: topGrams }),
     ...(ask.mostGrams !== undefined && { mostWeight: ask.mostGrams }),
     ...(isKnown && { price: minorUnits(costs.reduce<number>((sum, cost) => sum + (cost ?? 0), 0)) }),
+    splitsPair: members.some(({ conditions }) => conditions.some(({ code }) => code === 'splits-pair')),
+    ...(judged.of === 'river' && judged.fit.answer === 'yes' && { riverArea: judged.fit.river.area / 1e6 }),
     promised: members.some(({ line: { facts } }) => facts.promisedTo !== undefined || facts.hold !== 'free'),
   };
 }

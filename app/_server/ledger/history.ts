@@ -42,6 +42,8 @@ export type HistoryEntry = {
   place: string | null;
   /** The entry this one undoes. */
   reverses: number | null;
+  /** The cut this one undid: which, and of which piece. */
+  undidCut: { kind: string; label: string } | null;
   /** The entry that undid this one. */
   reversedBy: number | null;
   canReverse: boolean;
@@ -76,14 +78,16 @@ export async function history(
       reference: true,
       verdict: true,
       reversesId: true,
-      reverses: { select: { cut: { select: { entryId: true } } } },
+      reverses: {
+        select: { cut: { select: { kind: true, parent: { select: { stock: { select: { label: true } } } } } } },
+      },
       reversedBy: { select: { id: true } },
       job: { select: { id: true, name: true } },
       product: { select: { name: true } },
       place: { select: { name: true } },
       overrideInspection: { select: { madeOn: true, note: true } },
       photos: { select: { file: true } },
-      _count: { select: { movements: true } },
+      _count: { select: { movements: true, promiseLines: true } },
       movements: {
         orderBy: { id: 'asc' },
         take: MOST_MOVEMENTS,
@@ -122,10 +126,13 @@ export async function history(
       product: row.product?.name ?? null,
       place: row.place?.name ?? null,
       reverses: row.reversesId,
+      undidCut: row.reverses?.cut
+        ? { kind: row.reverses.cut.kind, label: row.reverses.cut.parent.stock.label ?? '' }
+        : null,
       reversedBy: row.reversedBy?.id ?? null,
       canReverse:
         row.reversedBy === null &&
-        (row.movements.length > 0 || restsOnItsEntry(row) || hasFactsToUndo(row)) &&
+        (row.movements.length + row._count.promiseLines > 0 || restsOnItsEntry(row) || hasFactsToUndo(row)) &&
         !isChangeOfJob(row) &&
         !row.reverses?.cut,
       movements: row.movements.map((line) => ({

@@ -1,17 +1,33 @@
 import type { Pen } from '@/app/_server/ledger/write-entry';
+import { undoPlannedPour, undoPouredLift, undoRemovedPour, undoWeighing } from '@/app/_server/pours/undo-pours';
 import type { Refusal } from '@/app/_server/refusal';
+import { flagsOfMarks } from '@/app/_server/shapes/flags-of-marks';
+import type { KeptSizes } from '@/app/_server/shapes/load-to-measure';
 import { keptFlags } from '@/app/_server/stock/piece-fields';
+import { undoMovedSteps, undoPlannedSteps, undoStepFact } from '@/app/_server/timeline/undo-steps';
 import type { PieceFlag } from '@/shared/wood/piece';
 
-type Undone = { id: number; stockId: number | null; answer: string };
+type Undone = { id: number; stockId: number | null; jobId: number | null; answer: string };
 type UndoFacts = (pen: Pen, entry: Undone) => Promise<Refusal | undefined>;
 
 /** Acts on facts that are not movements, and how each is undone by hand. */
 const UNDO: ReadonlyMap<string, UndoFacts> = new Map<string, UndoFacts>([
   ['piece-marked', undoMarks],
+  ['piece-measured', undoMeasuring],
   ['straps-cut', undoMarks],
+  ['marks-confirmed', undoMarks],
   ['pieces-paired', undoPairing],
   ['pair-parted', undoParting],
+  ['step-added', undoPlannedSteps],
+  ['coats-planned', undoPlannedSteps],
+  ['steps-moved', undoMovedSteps],
+  ['step-removed', undoStepFact],
+  ['step-done', undoStepFact],
+  ['pour-planned', undoPlannedPour],
+  ['pour-changed', undoPlannedPour],
+  ['pour-removed', undoRemovedPour],
+  ['lift-poured', undoPouredLift],
+  ['weighed-out', undoWeighing],
 ]);
 
 /** Whether an entry of this kind wrote facts that are put back by hand when it is reversed. */
@@ -31,7 +47,7 @@ async function undoMarks(pen: Pen, { id, stockId, answer }: Undone): Promise<Ref
   const facts = { label: piece.stock.label };
   if (piece.stock.quantity === 0n) return { code: 'no-longer-here', facts };
   const measured = await pen.tx.shape.findFirst({
-    where: { pieceId: piece.stockId, entryId: { gt: id } },
+    where: { pieceId: piece.stockId, entryId: { gt: id }, entry: { reversedBy: null } },
     select: { id: true },
   });
   if (measured) return { code: 'measured-meanwhile', facts };
@@ -45,10 +61,55 @@ async function undoMarks(pen: Pen, { id, stockId, answer }: Undone): Promise<Ref
   const said = JSON.parse(answer) as { flagged?: PieceFlag[]; unflagged?: PieceFlag[] };
   const flags = new Set(keptFlags(piece.flags));
   for (const flag of said.flagged ?? []) flags.delete(flag);
+  // Another mark that stands may say the same.
+  const left = await pen.tx.mark.findMany({
+    where: { pieceId: piece.stockId, removedById: null },
+    select: { kind: true },
+  });
+  for (const flag of flagsOfMarks(left.map(({ kind }) => kind))) flags.add(flag);
   for (const flag of said.unflagged ?? []) flags.add(flag);
   await pen.tx.piece.update({
     where: { stockId: piece.stockId },
     data: { flags: [...flags].sort().join(',') },
+    select: { stockId: true },
+  });
+  return undefined;
+}
+
+/** The measuring before it counts again, or, where there was none, the sizes it had. */
+async function undoMeasuring(pen: Pen, { id, stockId, answer }: Undone): Promise<Refusal | undefined> {
+  const piece = await pen.tx.piece.findUniqueOrThrow({
+    where: { stockId: stockId ?? 0 },
+    select: {
+      stockId: true,
+      shape: { select: { entryId: true } },
+      stock: { select: { label: true, quantity: true } },
+    },
+  });
+  const facts = { label: piece.stock.label };
+  if (piece.stock.quantity === 0n) return { code: 'no-longer-here', facts };
+  if (piece.shape?.entryId !== id) return { code: 'changed-since', facts: { ...facts, field: 'outline' } };
+  const marked = await pen.tx.mark.findFirst({
+    where: { pieceId: piece.stockId, entryId: { gt: id }, removedById: null },
+    select: { id: true },
+  });
+  if (marked) return { code: 'changed-since', facts: { ...facts, field: 'marks' } };
+  const { before } = JSON.parse(answer) as { before?: KeptSizes };
+  if (!before) return { code: 'nothing-to-reverse' };
+  const earlier = await pen.tx.shape.findFirst({
+    where: { pieceId: piece.stockId, entryId: { lt: id }, entry: { reversedBy: null } },
+    orderBy: { id: 'desc' },
+    select: { id: true },
+  });
+  await pen.tx.piece.update({
+    where: { stockId: piece.stockId },
+    data: {
+      shapeId: earlier?.id ?? null,
+      lengthNm: BigInt(before.lengthNm),
+      widthStartNm: BigInt(before.widthStartNm),
+      widthMiddleNm: BigInt(before.widthMiddleNm),
+      widthEndNm: BigInt(before.widthEndNm),
+    },
     select: { stockId: true },
   });
   return undefined;

@@ -2,6 +2,7 @@ import type { Command } from '@/app/_server/act';
 import { outlineOfPiece } from '@/app/_server/fits/outline-of-piece';
 import { writeEntry } from '@/app/_server/ledger/write-entry';
 import type { Refusal } from '@/app/_server/refusal';
+import { flagsOfMarks } from '@/app/_server/shapes/flags-of-marks';
 import { markColumns } from '@/app/_server/shapes/kept-marks';
 import { lies } from '@/app/_server/shapes/off-the-wood';
 import { loadPiece } from '@/app/_server/stock/load-piece';
@@ -13,7 +14,14 @@ import { err, ok } from '@/shared/result/result';
 import type { PieceFlag } from '@/shared/wood/piece';
 
 /** Marks to be put on a piece, and numbers of marks to be taken off it, in one act. A change is one of each. */
-export type ChangeMarks = { label: string; add: NewMark[]; remove: number[]; why: string };
+export type ChangeMarks = {
+  label: string;
+  add: NewMark[];
+  remove: number[];
+  why: string;
+  /** The measuring they were drawn on, null where there was none; not looked at where it is left out. */
+  shapeId?: number | null;
+};
 
 export const changeMarks: Command<ChangeMarks, { label: string; added: number[]; flagged: PieceFlag[] }> = (
   book,
@@ -26,6 +34,8 @@ export const changeMarks: Command<ChangeMarks, { label: string; added: number[];
     if (!line) return err({ code: 'not-found', facts: { label: input.label } });
     if (!line.facts.inStock) return err({ code: 'no-longer-here', facts: { label: input.label } });
     if (line.form === 'pack') return err({ code: 'pack-has-no-outline', facts: { label: input.label } });
+    if (input.shapeId !== undefined && input.shapeId !== (line.shape?.id ?? null))
+      return err({ code: 'measured-meanwhile', facts: { label: input.label } });
     const outline = outlineOfPiece(line);
     if (!outline.ok) return err({ code: 'no-outline', facts: { why: outline.error.code } });
     for (const mark of input.add) {
@@ -41,7 +51,7 @@ export const changeMarks: Command<ChangeMarks, { label: string; added: number[];
     // Numbers are given before the entry is written, so that its answer can name them.
     const last = await pen.tx.mark.aggregate({ _max: { id: true } });
     const first = (last._max.id ?? 0) + 1;
-    const flagged = flagsOf(input.add).filter((flag) => !line.facts.flags.includes(flag));
+    const flagged = flagsOfMarks(input.add.map(kindOf)).filter((flag) => !line.facts.flags.includes(flag));
     const answer = { label: input.label, added: input.add.map((_, nr) => first + nr), flagged };
     await pen.enter({ stockId, why: `${said}. ${input.why.trim()}`.trim() }, answer);
     await pen.tx.mark.createMany({
@@ -76,14 +86,5 @@ function refuseMark(outline: Outline, mark: NewMark): Refusal | undefined {
   return { code: 'mark-off-the-wood', field: 'place', facts: { why: code, point } };
 }
 
+const kindOf = (mark: NewMark) => (mark.is === 'defect' ? mark.kind : mark.is);
 const sayMark = (mark: NewMark) => (mark.is === 'defect' ? mark.kind : mark.is === 'strap' ? 'strap' : 'end check');
-
-/** What is drawn on it is also said of it, in lists that do not draw. */
-function flagsOf(marks: readonly NewMark[]): PieceFlag[] {
-  const flags = marks.flatMap((mark): PieceFlag[] => {
-    if (mark.is === 'strap') return ['strapped'];
-    if (mark.is === 'end-check' || mark.kind === 'check' || mark.kind === 'split') return ['checked'];
-    return mark.kind === 'break' ? ['broken'] : [];
-  });
-  return [...new Set(flags)];
-}

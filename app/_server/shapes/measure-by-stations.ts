@@ -1,11 +1,12 @@
 import type { Command } from '@/app/_server/act';
 import { writeEntry } from '@/app/_server/ledger/write-entry';
-import { loadToMeasure } from '@/app/_server/shapes/load-to-measure';
+import { type KeptSizes, loadToMeasure } from '@/app/_server/shapes/load-to-measure';
 import { offTheWood } from '@/app/_server/shapes/off-the-wood';
 import { saySizes } from '@/app/_server/shapes/say-sizes';
 import { setShape } from '@/app/_server/shapes/set-shape';
 import { sizesOfOutline } from '@/app/_server/shapes/sizes-of-outline';
 import { outlineFromStations } from '@/shared/outline/outline-from-stations';
+import { countMarks } from '@/shared/outline/piece-marks';
 import type { ChalkLine } from '@/shared/outline/station';
 import { err, ok } from '@/shared/result/result';
 
@@ -17,8 +18,11 @@ export type MeasureByStations = {
   why: string;
 };
 
-/** How many marks no longer lie on the wood as it is measured now. They stay on the piece until somebody takes them off. */
-export type Measured = { label: string; marksOff: number };
+/**
+ * How many marks it has, to be looked at on the new outline, and how many of them do not lie on the wood as it is measured
+ * now. They stay on the piece until somebody takes them off.
+ */
+export type Measured = { label: string; marks: number; marksOff: number; before: KeptSizes };
 
 export const measureByStations: Command<MeasureByStations, Measured> = (book, by, input) =>
   writeEntry(book, { ...by, kind: 'piece-measured', request: input }, async (pen) => {
@@ -29,8 +33,8 @@ export const measureByStations: Command<MeasureByStations, Measured> = (book, by
       const { code, gap, station, value } = made.error;
       return err({ code: 'no-outline', field: 'chalkLine', facts: { why: code, gap: gap ?? null, station, value } });
     }
-    const { stockId, marks } = piece.value;
-    const answer = { label: input.label, marksOff: offTheWood(made.value, marks) };
+    const { stockId, marks, before } = piece.value;
+    const answer = { label: input.label, marks: countMarks(marks), marksOff: offTheWood(made.value, marks), before };
     const sizes = saySizes(sizesOfOutline(made.value, input.chalkLine), pen.book.units);
     const count = input.chalkLine.stations.length;
     await pen.enter({ stockId, why: `at ${count} stations: ${sizes}. ${input.why.trim()}`.trim() }, answer);

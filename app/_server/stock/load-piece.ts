@@ -1,5 +1,6 @@
 import { type MarkRow, markSelect, readMarks } from '@/app/_server/shapes/kept-marks';
 import { readOutline } from '@/app/_server/shapes/kept-outline';
+import { type UsableWidths, widthsOfOutline } from '@/app/_server/shapes/widths-of-outline';
 import { standing, struckSelect } from '@/app/_server/stock/struck-readings';
 import type { WriteTransaction } from '@/prisma/open-book';
 import type { CalendarDate } from '@/shared/calendar/calendar-date';
@@ -58,8 +59,8 @@ export const pieceSelect = {
     },
     orderBy: { id: 'desc' },
   },
-  shape: { select: { id: true, source: true, outline: true } },
-  marks: { where: { removedById: null }, select: markSelect, orderBy: { id: 'asc' } },
+  shape: { select: { id: true, entryId: true, source: true, outline: true } },
+  marks: { where: { removedById: null }, select: { ...markSelect, entryId: true }, orderBy: { id: 'asc' } },
   pairedWith: { select: { stockId: true, stock: { select: { label: true, quantity: true } } } },
   boards: {
     select: {
@@ -126,8 +127,8 @@ export type PieceRow = {
   faceA: string;
   faceB: string;
   readings: ReadingRow[];
-  shape: { id: number; source: string; outline: string } | null;
-  marks: MarkRow[];
+  shape: { id: number; entryId: number; source: string; outline: string } | null;
+  marks: (MarkRow & { entryId: number })[];
   pairedWith: { stockId: number; stock: { label: string | null; quantity: bigint } } | null;
   boards: {
     id: number;
@@ -203,7 +204,11 @@ export type PieceLine = {
   readings: ReadingLine[];
   /** As measured; null where only its three widths are known. */
   shape: { id: number; source: 'stations' | 'photo' | 'cut'; outline: Outline } | null;
+  /** Its narrowest and widest by that outline. */
+  usable: UsableWidths | null;
   marks: PieceMarks;
+  /** Numbers of the marks made before the measuring that counts: nobody looked yet whether they lie where they should on it. */
+  marksOfBefore: readonly number[];
   pairedWith: { stockId: number; label: OwnLabelCode; inStock: boolean } | null;
   /** Of a pack: every board it came with, in the order of its tally. */
   boards: readonly PackBoardLine[];
@@ -213,6 +218,11 @@ export type PieceLine = {
 /** The row as a piece line. */
 export function pieceLine(row: PieceRow): PieceLine {
   const place = row.stock.place;
+  const shape = row.shape && {
+    id: row.shape.id,
+    source: row.shape.source as 'stations' | 'photo' | 'cut',
+    outline: readOutline(row.shape.outline),
+  };
   const readings = standing(row.readings, row.stock.entries).map(readingLine);
   return {
     stockId: row.stockId,
@@ -246,12 +256,10 @@ export function pieceLine(row: PieceRow): PieceLine {
     faceA: row.faceA,
     faceB: row.faceB,
     readings,
-    shape: row.shape && {
-      id: row.shape.id,
-      source: row.shape.source as 'stations' | 'photo' | 'cut',
-      outline: readOutline(row.shape.outline),
-    },
+    shape,
+    usable: shape && widthsOfOutline(shape.outline, shape.source),
     marks: readMarks(row.marks),
+    marksOfBefore: row.marks.filter(({ entryId }) => row.shape && entryId < row.shape.entryId).map(({ id }) => id),
     pairedWith: row.pairedWith && {
       stockId: row.pairedWith.stockId,
       label: (row.pairedWith.stock.label ?? '') as OwnLabelCode,

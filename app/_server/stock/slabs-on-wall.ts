@@ -1,5 +1,6 @@
 import { markSelect, readMarks } from '@/app/_server/shapes/kept-marks';
 import { readOutline } from '@/app/_server/shapes/kept-outline';
+import { widthsOfOutline } from '@/app/_server/shapes/widths-of-outline';
 import { keptFlags } from '@/app/_server/stock/piece-fields';
 import { Prisma } from '@/prisma/generated/client';
 import type { OpenBook } from '@/prisma/open-book';
@@ -34,7 +35,7 @@ const select = {
   widthEndNm: true,
   thicknessNm: true,
   flags: true,
-  shape: { select: { outline: true } },
+  shape: { select: { outline: true, source: true } },
   marks: { where: { removedById: null }, select: markSelect, orderBy: { id: 'asc' } },
   stock: { select: { label: true, hold: true, ownerJob: { select: { name: true } } } },
 } as const;
@@ -57,6 +58,7 @@ export async function slabsOnWall(book: OpenBook, { species, leastThicknessNm, f
     slabs: ids.flatMap((id) => {
       const row = byId.get(id);
       if (!row) return [];
+      const outline = row.shape ? readOutline(row.shape.outline) : null;
       return {
         stockId: id,
         label: (row.stock.label ?? '') as OwnLabelCode,
@@ -67,7 +69,8 @@ export async function slabsOnWall(book: OpenBook, { species, leastThicknessNm, f
         widthEndNm: nanometres(row.widthEndNm),
         thicknessNm: nanometres(row.thicknessNm),
         flags: keptFlags(row.flags),
-        outline: row.shape ? readOutline(row.shape.outline) : null,
+        outline,
+        usable: outline && widthsOfOutline(outline, row.shape?.source as 'stations' | 'photo' | 'cut'),
         marks: readMarks(row.marks),
         promisedTo: row.stock.ownerJob?.name ?? null,
         held: row.stock.hold !== 'free',

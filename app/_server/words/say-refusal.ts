@@ -1,4 +1,5 @@
 import type { Refusal, RefusalCode } from '@/app/_server/refusal';
+import { POUR_WORDS } from '@/app/_server/words/say-pour-refusals';
 import type { CalendarDate } from '@/shared/calendar/calendar-date';
 import type { DateOrder } from '@/shared/calendar/date-readings';
 import { sayDate } from '@/shared/calendar/say-date';
@@ -28,9 +29,13 @@ const FIELDS: Record<string, string> = {
   hold: 'hold',
   jobId: 'job',
   opened: 'opened day',
+  outline: 'outline',
+  marks: 'marks on the drawing',
+  pair: 'pairing',
 };
 
 const WORDS: Record<RefusalCode, Words> = {
+  ...POUR_WORDS,
   'no-book-yet': () => ({ what: 'There is no book here yet.', todo: 'Begin one first.' }),
   'book-already-there': () => ({
     what: 'A book has been begun here already.',
@@ -288,8 +293,8 @@ const WORDS: Record<RefusalCode, Words> = {
     todo: 'Load the page again: it shows them. What you drew can be drawn on one of those.',
   }),
   'measured-meanwhile': (facts) => ({
-    what: `${label(facts)} was measured again while you drew: it is no longer the outline you saw.`,
-    todo: 'Load the page again and draw the cut on the new outline.',
+    what: `${label(facts)} was measured again since: it is no longer the outline this was drawn on.`,
+    todo: 'Load the page again, look at the new outline, and draw it there.',
   }),
   'line-does-not-cut': (facts) => ({
     what: `Line ${facts.line} ${SAY_LINE[String(facts.why)] ?? SAY_LINE['line-misses-the-wood']}.`,
@@ -306,7 +311,11 @@ const WORDS: Record<RefusalCode, Words> = {
   }),
   'moved-on': (facts) => ({
     what: `${label(facts)}, cut from it, has moved on: it ${SAY_MOVED_ON[String(facts.because)] ?? 'was written about'} since.`,
-    todo: 'The cut stays. Put right what is wrong on the pieces themselves.',
+    todo: `Undo that first: the key stands beside it in the history of ${label(facts)}. Then undo this. What cannot be undone stays, and is put right on the pieces themselves.`,
+  }),
+  'pack-gone-since': (facts) => ({
+    what: `The pack ${label(facts)} is no longer on hand: the last of it was taken or thrown away since.`,
+    todo: 'Undo that first, in the history of the pack. Then undo this.',
   }),
   'cut-again-instead': () => ({
     what: 'This undid a cut. Undoing it here would make the same pieces a second time.',
@@ -331,8 +340,142 @@ const WORDS: Record<RefusalCode, Words> = {
   }),
   'off-the-piece': () => ({ what: 'That place is beyond the piece.', todo: 'Check the length and its unit.' }),
   'reading-gone': () => ({ what: 'That reading was struck out already.', todo: 'There is nothing to strike.' }),
+  'ends-before-it-begins': () => ({ what: 'The last day is before the first.', todo: 'Check both days.' }),
+  'step-needs-name': () => ({ what: 'A step needs a name.', todo: 'Say in a few words what is done.' }),
+  'step-gone': () => ({
+    what: 'Somebody took this step off the time line meanwhile.',
+    todo: 'Load the page again: it shows the steps as they are.',
+  }),
+  'step-done-already': (facts, date) => ({
+    what: `${facts.step} is done, on ${date(facts.on)}: it stays where it is.`,
+    todo: 'Say first that it is not done, if that is so.',
+  }),
+  'step-moved-meanwhile': (facts, date) => ({
+    what: `Somebody moved ${facts.step} to ${date(facts.to)} meanwhile.`,
+    todo: 'Load the page again, look at the days as they are, then move it.',
+  }),
+  'step-of-a-pour': (facts) => ({
+    what: `${facts.step} belongs to the plan of its pour.`,
+    todo: 'Take it off there, on the page of the pour.',
+  }),
+  'lift-is-poured': (facts) => ({
+    what: `${facts.step} is done by being poured.`,
+    todo: 'Pour it from its page: its lots and weights are kept there. A pour written by mistake is reversed in the history.',
+  }),
+  'cure-hold': (facts, date) => ({
+    what:
+      facts.because === 'finish-cure'
+        ? `${facts.after} is not cured before ${date(facts.until)}.`
+        : `${facts.after} may not leave the form before ${date(facts.until)}.`,
+    todo: 'Wait for that day. If you go on all the same, write why: the reason stays in the history.',
+  }),
+  'stage-jump': (facts) => ({
+    what: `A job does not go from ${facts.from} to ${facts.to} at once.`,
+    todo: 'Go by the stages between, each as it happens.',
+  }),
+  'no-coverage': (facts) => ({
+    what: `How far ${facts.product} goes is not in the book.`,
+    todo: 'Give the coverage here, or write what its data sheet says on its page.',
+  }),
+  'area-unknown': (facts) => ({
+    what: facts.part ? `The size of ${facts.part} is not known.` : 'What is coated was not said.',
+    todo: facts.part ? 'Give its lengths under Parts, or type the area.' : 'Choose a part, or type the area.',
+  }),
+  'part-needs-name': () => ({ what: 'A part needs a name.', todo: 'For example: top, left leg.' }),
+  'part-gone': () => ({
+    what: 'Somebody took this part off the job meanwhile.',
+    todo: 'Load the page again: it shows the parts as they are.',
+  }),
+  'part-has-a-pour': (facts) => ({
+    what: `${facts.pour} is planned for ${facts.part}.`,
+    todo: 'Take that pour off first.',
+  }),
+  'window-ends-before-it-begins': () => ({
+    what: 'The time to coat again ends before it begins.',
+    todo: 'Check both numbers of hours.',
+  }),
   'no-such-season': () => ({ what: 'That season was taken off already.', todo: 'There is nothing to take off.' }),
+  'stocktake-goes-on': (facts) => ({
+    what: `A stocktake of ${facts.place} goes on already.`,
+    todo: 'Go on with that one: two people can walk it together. Or give it up first.',
+  }),
+  'stocktake-closed': () => ({
+    what: 'This stocktake is closed: somebody posted it or gave it up.',
+    todo: 'Load the page again to see what came of it. Begin another to walk once more.',
+  }),
+  'not-seen-yet': (facts) => ({
+    what: facts.label ? `${label(facts)} was not seen on this walk.` : 'That is not on this walk any more.',
+    todo: 'Scan it first.',
+  }),
+  'nothing-seen-yet': () => ({
+    what: 'Nothing was seen on this walk yet: posting it would write everything off.',
+    todo: 'Walk the place and scan what is there. If it is empty, throw the things away one by one, each with its reason.',
+  }),
+  'no-rags-out': () => ({ what: 'No rags are waiting to be laid out.', todo: 'Somebody said so before you.' }),
+  'no-feed': () => ({ what: 'There is no calendar address to end.', todo: 'Load the page again.' }),
+  'promised-elsewhere': (facts, date) => ({
+    what: sayPromised(facts, date),
+    todo:
+      facts.unit === 'piece' && Number(facts.free) === 0
+        ? 'Take another, or release it from that job first.'
+        : 'Take no more than is free, take another, or release it from that job first.',
+  }),
+  'promised-since': (facts) =>
+    facts.because === 'beyond'
+      ? {
+          what: `More of ${label(facts)} would then be promised than there is.`,
+          todo: 'Somebody has promised it since. Release that first.',
+        }
+      : {
+          what: `What ${facts.job} was promised of ${label(facts)} was used or released since.`,
+          todo: 'Reverse the later entry first, or release what is still promised.',
+        },
+  'not-promised': (facts) => ({
+    what: `${facts.job} has no promise on ${label(facts)}.`,
+    todo: 'Load the page again: it may have been used or released already.',
+  }),
+  'not-good-on-the-day': (facts, date) => ({
+    what: facts.until
+      ? `${label(facts)} is good to ${date(facts.until)}; it is needed on ${date(facts.day)}.`
+      : `${label(facts)} is not known to be good on ${date(facts.day)}.`,
+    todo: 'Promise another container, or inspect this one so that its limit reaches further.',
+  }),
+  'nothing-to-reserve': () => ({
+    what: 'There is nothing free that this job still needs.',
+    todo: 'What is short stands beside each need, with how much to buy.',
+  }),
+  'lot-has-too-little': (facts) => ({
+    what: `${amount(facts.free, facts.unit)} of lot ${facts.lot} is free and good on the day, less than the ${amount(facts.asked, facts.unit)} asked for.`,
+    todo: 'Ask for what is free, and take the rest from another lot.',
+  }),
+  'need-gone': () => ({
+    what: 'Somebody changed or took off this need meanwhile.',
+    todo: 'Load the page again: it shows what the job needs now.',
+  }),
+  'need-of-a-plan': (facts) => ({
+    what: `This need belongs to the pour ${facts.pour}.`,
+    todo: 'Change the pour, and what it needs follows.',
+  }),
+  'no-density': (facts) => ({
+    what: `${facts.product} has no density in the book, so mass and volume cannot be told apart.`,
+    todo: 'Give its density on the product’s page, or give the amount as its stock is counted.',
+  }),
+  'arrival-closed': () => ({
+    what: 'This order was closed already.',
+    todo: 'Load the page again: it shows what is still to come.',
+  }),
 };
+
+function sayPromised(facts: Facts, date: SayFact): string {
+  const who = [facts.who, facts.on ? `on ${date(facts.on)}` : ''].filter(Boolean).join(' ');
+  const by = who ? `, promised by ${who}` : '';
+  const more = Number(facts.jobs) > 1 ? ` and ${Number(facts.jobs) - 1} more` : '';
+  const forWhom = `${facts.job}${more} for ${date(facts.day)}${by}`;
+  if (facts.unit === 'piece' && Number(facts.promised) === 1 && Number(facts.free) === 0)
+    return `${label(facts)} is promised to another job: ${forWhom}.`;
+  const free = Number(facts.free) === 0 ? 'Nothing of it is free' : `${amount(facts.free, facts.unit)} is free`;
+  return `${amount(facts.promised, facts.unit)} of ${label(facts)} is promised to another job: ${forWhom}. ${free}.`;
+}
 
 const SAY_LINE: Record<string, string> = {
   'line-has-no-direction': 'needs two different points',

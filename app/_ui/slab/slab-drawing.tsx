@@ -19,6 +19,8 @@ export interface SlabDrawingProps {
   live?: { left: boolean; right: boolean } | undefined;
   /** Drawn as the whole width, millimetres: give every drawing of a wall the longest and they share a scale. */
   wholeMm?: number;
+  /** Draws the chalk line, and says where it starts and which edge is called the left one. */
+  lined?: boolean;
   /** The drawing in words, for those who do not see it. */
   label: string;
   /** What lies on the wood, drawn in SVG in millimetres, y downwards (`inSvg`, `ringPath`). */
@@ -41,6 +43,7 @@ export function SlabDrawing({
   photo,
   live,
   wholeMm,
+  lined = false,
   label,
   children,
   over,
@@ -56,6 +59,8 @@ export function SlabDrawing({
     height: width + 2 * room,
   };
   const wood = outlinePath(outline);
+  /** How far down the drawing the chalk line runs, as a part of its height. */
+  const lineAt = -box.y / box.height;
   const edges = longEdges(outline);
   return (
     <div
@@ -95,10 +100,21 @@ export function SlabDrawing({
           <path className={styles.edge} d={wood} />
           {live?.left ? <path className={styles.bark} d={openPath(edges.left)} /> : null}
           {live?.right ? <path className={styles.bark} d={openPath(edges.right)} /> : null}
+          {lined ? (
+            <path className={styles.line} d={linePath({ x: bounds.left, y: 0 }, { x: bounds.right, y: 0 })} />
+          ) : null}
           {marks ? <MarksOf marks={marks} outline={outline} face={face} /> : null}
           {children}
         </g>
       </svg>
+      {lined ? (
+        <div className={styles.tags} aria-hidden="true">
+          <span style={{ left: 0, top: `${100 * (face === 'A' ? lineAt : 1 - lineAt)}%` }}>start</span>
+          <span data-edge style={{ left: '50%', top: face === 'A' ? 0 : '100%' }}>
+            left edge
+          </span>
+        </div>
+      ) : null}
       {over}
     </div>
   );

@@ -27,10 +27,16 @@ describe('the order a maker would take slabs in', () => {
     ['not dry by the day', { dryInDays: 3 }],
     ['too thin', { thicknessWanted: nanometres(40), thicknessLeft: nanometres(39) }],
     ['too heavy', { mostWeight: 100, weight: 101 }],
+    ['half of a pair', { splitsPair: true }],
   ])('puts a slab that is %s after one that is not, whatever it costs', (_, more) => {
     expect(
       order(facts('stopped', { ...more, price: minorUnits(1) }), facts('free', { price: minorUnits(99_999) })),
     ).toEqual(['free', 'stopped']);
+  });
+
+  it('puts the narrower river first, whatever wood is left over', () => {
+    const wide = facts('wide', { riverArea: 900, wasteArea: 1 });
+    expect(order(wide, facts('narrow', { riverArea: 300, wasteArea: 500 }))).toEqual(['narrow', 'wide']);
   });
 
   it('puts what is not known between good and bad, and says so', () => {

@@ -188,3 +188,43 @@ describe('two pieces either side of a river', () => {
     expect(checkRiver({ ...river, thickness: mm(0) })).toBe(false);
   });
 });
+
+describe('what is kept out of a river top', () => {
+  const river: RiverRequest = {
+    least: mm(40),
+    leastWood: mm(80),
+    kerf: mm(4),
+    thickness: mm(40),
+  };
+  const knotted = (y: number): SlabToSearch => ({
+    ...board(2000, 600),
+    defects: [
+      {
+        kind: 'knot',
+        place: { shape: 'circle', centre: { x: 1_000_000, y: y * 1000 }, radius: 40_000 },
+        depth: { face: 'through' },
+        decision: 'keep-out',
+      },
+    ],
+  });
+  const asked = request(rectangle(1900, 700));
+
+  it('lies in neither piece of wood: a piece is slid past it, and the river is no wider for it', () => {
+    // 100 mm in from one edge: the wood beyond it is 160 mm to that edge, and 460 mm to the other.
+    const fit = fitRiver([knotted(200), board(2000, 300)], asked, river);
+    if (fit.answer !== 'yes') throw new Error(fit.answer);
+    const { x, y, angle } = fit.pieces[0].placement;
+    const over = fit.pieces[0].part.part === 'above' && fit.pieces[0].part.over;
+    const turn = angle + (over ? Math.PI : 0);
+    const up = -Math.sin(turn) * (1_000_000 - x) + Math.cos(turn) * (200_000 - y);
+    // The held line is 80 mm inside the edge of the top: the whole knot lies beyond that edge.
+    expect(up - 40_000).toBeGreaterThanOrEqual(80_000 - 1);
+    expect(fit.river.widest - fit.river.narrowest).toBeLessThan(1000);
+  });
+
+  it('is in the way where no piece can be slid past it', () => {
+    const narrow = { ...knotted(0), outline: board(2000, 200).outline };
+    expect(fitRiver([narrow, narrow], asked, river).answer).not.toBe('yes');
+    expect(fitRiver([board(2000, 330), board(2000, 330)], asked, river).answer).toBe('yes');
+  });
+});

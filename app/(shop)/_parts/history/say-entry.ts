@@ -4,6 +4,8 @@ import { type SayMovements, sayMovements } from '@/app/(shop)/_parts/history/say
 import { sayWhen } from '@/app/(shop)/_parts/history/say-when';
 import type { CalendarDate } from '@/shared/calendar/calendar-date';
 import { sayDate } from '@/shared/calendar/say-date';
+import type { OwnLabelCode } from '@/shared/scan-codes/own-label';
+import { printOwnLabel } from '@/shared/scan-codes/print-own-label';
 import type { VerdictWord } from '@/shared/shelf-life/types/verdict';
 
 export type SayEntry = SayMovements & { timeZone: string };
@@ -42,7 +44,7 @@ export function sayEntry(entry: HistoryEntry, context: SayEntry): SaidEntry {
     when: { iso: entry.happenedAt, words: sayWhen(entry.happenedAt, context) },
     writtenLater: later ? `Written ${sayWhen(entry.writtenAt, context)}` : null,
     who: entry.device ? `${entry.who}, ${entry.device}` : entry.who,
-    what,
+    what: readable(what, context),
     why: readable(why, context),
     overridden: entry.overridden
       ? `Used against the advice, on the test pour of ${sayDate(entry.overridden.madeOn as CalendarDate, context)}${entry.overridden.note ? `: ${entry.overridden.note}` : ''}`
@@ -60,6 +62,21 @@ export function sayEntry(entry: HistoryEntry, context: SayEntry): SaidEntry {
 /** Dates as the book keeps them, said as they are said everywhere else. */
 const readable = (text: string, { today, order }: SayMovements) =>
   text.replaceAll(/\b\d{4}-\d{2}-\d{2}\b/g, (date) => sayDate(date as CalendarDate, { order, today }));
+
+const CUT_WORDS: Readonly<Record<string, string>> = {
+  rip: 'ripping',
+  resaw: 'resawing',
+  break: 'breaking',
+  unstrap: 'cutting of the bands',
+};
+
+/** That a cut was undone: what is whole again, and where it is. */
+function sayUndoneCut({ movements }: HistoryEntry, { kind, label }: { kind: string; label: string }): string {
+  const shown = printOwnLabel(label as OwnLabelCode);
+  if (kind === 'take') return `Undid the taking of boards: they are in the pack ${shown} again`;
+  const place = movements.find((line) => line.label === label)?.placeTo;
+  return `Undid the ${CUT_WORDS[kind] ?? 'cut'}: ${shown} is in one piece again${place ? `, in ${place}` : ''}`;
+}
 
 function sayWhat(entry: HistoryEntry, context: SayMovements): { what: string; why: string } {
   const { why } = entry;
@@ -97,6 +114,22 @@ function sayWhat(entry: HistoryEntry, context: SayMovements): { what: string; wh
       return { what: `Released: ${why}`, why: '' };
     case 'discarded':
       return { what: `Threw away ${said.amount}`, why };
+    case 'reserved':
+      return { what: `Promised ${entry.reference || said.things}${entry.job ? ` to ${entry.job.name}` : ''}`, why };
+    case 'promises-released':
+      return { what: `Freed ${entry.reference}${entry.job ? ` from ${entry.job.name}` : ''}`, why };
+    case 'need-added':
+      return { what: `Needs ${why}`, why: '' };
+    case 'need-changed':
+      return { what: `Changed a need: ${why}`, why: '' };
+    case 'need-removed':
+      return { what: `No longer needs ${why}`, why: '' };
+    case 'arriving-added':
+      return { what: `Ordered ${why}`, why: '' };
+    case 'arriving-came':
+      return { what: `Came as ordered: ${why}`, why: '' };
+    case 'arriving-given-up':
+      return { what: `Not coming: ${why}`, why: '' };
     case 'piece-promised':
       return { what: `Promised${forJob ? ` to ${entry.job?.name}` : ''}`, why };
     case 'piece-taken':
@@ -115,6 +148,8 @@ function sayWhat(entry: HistoryEntry, context: SayMovements): { what: string; wh
       return { what: `Took out of the pack: ${why}`, why: '' };
     case 'piece-cut':
       return { what: why, why: '' };
+    case 'marks-confirmed':
+      return { what: `Looked at on the new outline: ${why}`, why: '' };
     case 'straps-cut':
       return { what: 'Cut its bands: it holds', why };
     case 'pieces-paired':
@@ -160,12 +195,73 @@ function sayWhat(entry: HistoryEntry, context: SayMovements): { what: string; wh
       return { what: `Took on ${entry.job?.name ?? why}`, why: '' };
     case 'job-changed':
       return { what: 'Changed the job', why: sayChangedFields(why) };
+    case 'job-stage-set':
+      return { what: `Moved the job on: ${why}`, why: '' };
+    case 'part-added':
+      return { what: `Added a part: ${why}`, why: '' };
+    case 'part-changed':
+      return { what: 'Changed a part', why: sayChangedFields(why) };
+    case 'part-removed':
+      return { what: `Took a part off: ${why}`, why: '' };
+    case 'sheet-kept':
+      return { what: `Wrote down the data sheet of ${why}`, why: '' };
+    case 'pour-planned':
+      return { what: `Planned the pour ${why}`, why: '' };
+    case 'pour-changed':
+      return { what: `Planned the pour anew: ${why}`, why: '' };
+    case 'pour-removed':
+      return { what: `Took the pour off: ${why}`, why: '' };
+    case 'weighed-out':
+      return { what: tail(`Weighed out for ${why}`, said.opened), why: '' };
+    case 'lift-poured':
+      return { what: `Poured ${why}`, why: '' };
+    case 'step-added':
+      return { what: `Planned ${why}`, why: '' };
+    case 'steps-moved':
+      return { what: `Moved on the time line: ${why}`, why: '' };
+    case 'step-changed':
+      return { what: `Put a step in other words: ${why}`, why: '' };
+    case 'step-removed':
+      return { what: `Took a step off the time line: ${why}`, why: '' };
+    case 'step-done':
+      return { what: `Done: ${why}`, why: '' };
+    case 'step-undone':
+      return { what: `Not done after all: ${why}`, why: '' };
+    case 'coats-planned':
+      return { what: `Planned coats: ${why}`, why: '' };
+    case 'finish-sheet-noted':
+      return { what: `Kept what the finish’s sheet says: ${why}`, why: '' };
+    case 'closed-weekdays-set':
+      return { what: `Set the closed days of the week: ${why}`, why: '' };
+    case 'closed-days-added':
+      return { what: `Closed the workshop: ${why}`, why: '' };
+    case 'closed-days-removed':
+      return { what: `Opened the workshop again: ${why}`, why: '' };
     case 'settings-changed':
       return { what: 'Changed the settings', why: sayChangedFields(why) };
     case 'book-begun':
       return { what: 'Began the book', why };
+    case 'stocktake-begun':
+      return { what: `Began a stocktake of ${why}`, why: '' };
+    case 'stocktake-posted':
+      return { what: `Took stock of ${entry.place ?? 'a place'}: ${entry.reference}`, why };
+    case 'stocktake-given-up':
+      return { what: `Gave up the stocktake of ${why}`, why: '' };
+    case 'rags-laid-out':
+      return { what: 'Laid the oily rags out', why };
+    case 'feed-made':
+      return { what: 'Made the address of the calendar', why: '' };
+    case 'feed-renewed':
+      return { what: 'Renewed the address of the calendar: the old one answers no more', why: '' };
+    case 'feed-ended':
+      return { what: 'Ended the calendar: its address answers no more', why: '' };
     case 'reversed':
-      return { what: tail(`Reversed entry ${entry.reverses}`, said.back), why };
+      return {
+        what: entry.undidCut
+          ? sayUndoneCut(entry, entry.undidCut)
+          : tail(`Reversed entry ${entry.reverses}`, said.back),
+        why,
+      };
     default:
       return {
         what: tail(

@@ -22,6 +22,8 @@ export type FitView = {
   readonly live: { readonly left: boolean; readonly right: boolean };
   readonly top: readonly Point[];
   readonly line: FitLine;
+  /** Only what lies on the wood is drawn of the top: the rest of it is river and the other piece. */
+  readonly isPart: boolean;
   /** Where the wood is too narrow: the places on its two edges; none on a straight board. */
   readonly tight: readonly Point[];
 };
@@ -55,6 +57,7 @@ export function fitView(
     ...drawnPiece(piece, outline),
     top: thinned(drawnShape(sizes, WHOLE, place.placement)),
     line: lineOf(fit.answer === 'yes', conditions.length > 0),
+    isPart: false,
     tight: run && at !== undefined ? [run.to, run.from].map((y) => ({ x: at, y })) : [],
   };
 }
@@ -65,7 +68,15 @@ export function togetherViews({ members, judged }: JudgedTogether, sizes: HalfSi
   const view = (nr: 0 | 1, cut: HalfSizes, part: ShapePart, placement: Placement, isWhole: boolean): FitView[] => {
     const member = members[nr] ?? members[0];
     const top = thinned(drawnShape(cut, part, placement));
-    return [{ ...drawnPiece(member.line, member.outline), top, line: lineOf(isWhole, careful), tight: [] }];
+    return [
+      {
+        ...drawnPiece(member.line, member.outline),
+        top,
+        line: lineOf(isWhole, careful),
+        isPart: judged.of === 'river',
+        tight: [],
+      },
+    ];
   };
   if (judged.of === 'pair') {
     const { fit } = judged;

@@ -94,6 +94,8 @@ function shortCondition(condition: FitCondition, { prefer }: Sized): string {
       return condition.code;
     case 'sapwood-unknown':
       return 'sapwood not measured';
+    case 'marks-of-before':
+      return 'marks not looked at since it was measured';
     case 'too-heavy':
       return `${sayMass(condition.by / 1000, prefer)} too heavy`;
     case 'weight-unknown':
@@ -125,6 +127,8 @@ export function sayCondition(condition: FitCondition, { prefer, ...dates }: Size
   switch (condition.code) {
     case 'sapwood-unknown':
       return 'How deep its sapwood is was not measured: look where the heartwood ends before you lay out.';
+    case 'marks-of-before':
+      return `${condition.count === 1 ? 'A mark on it was' : `${condition.count} marks on it were`} made before it was measured as it is now. Look on its page whether they lie where they should.`;
     case 'too-heavy':
       return `The finished top weighs about ${sayMass(condition.grams / 1000, prefer)} of this wood: ${sayMass(condition.by / 1000, prefer)} more than asked.`;
     case 'weight-unknown':
@@ -162,6 +166,10 @@ function sayReason(
       return standing === 'for' ? '' : 'It comes after those the whole top fits in.';
     case 'promised':
       return standing === 'against' ? 'It is promised or held, so it comes after what is free.' : '';
+    case 'pair':
+      return 'It is half of a pair, so it comes after what splits none.';
+    case 'river':
+      return amount === undefined ? '' : `${sayArea(amount, prefer)} of the top is river; less goes first.`;
     case 'thickness':
       return standing === 'for' ? 'It is thick enough.' : 'It is too thin, so it comes after what is thick enough.';
     case 'dry':

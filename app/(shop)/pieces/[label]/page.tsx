@@ -1,4 +1,5 @@
 import type { Metadata } from 'next';
+import Link from 'next/link';
 import { notFound } from 'next/navigation';
 import { bookForPage } from '@/app/_server/book/book-for-page';
 import { airOfPlace } from '@/app/_server/climate/read-air';
@@ -40,6 +41,7 @@ import { SellerAct } from '@/app/(shop)/pieces/_ui/seller-act';
 import { SellerPart } from '@/app/(shop)/pieces/_ui/seller-part';
 import { WoodFigures } from '@/app/(shop)/pieces/_ui/wood-figures';
 import { MarkList } from '@/app/(shop)/pieces/[label]/marks/_ui/mark-list';
+import { sayMarksOfBefore } from '@/app/(shop)/pieces/[label]/marks/say-marks-of-before';
 import { compareSeller } from '@/app/(shop)/pieces/compare-seller';
 import { figuredPiece } from '@/app/(shop)/pieces/figured-piece';
 import { ourFigures } from '@/app/(shop)/pieces/our-figures';
@@ -103,6 +105,12 @@ export default async function PiecePage({ params }: Props) {
           </Section>
           {isMarked ? (
             <Section title="Marked on it">
+              {line.marksOfBefore.length > 0 ? (
+                <p className={styles.how}>
+                  {sayMarksOfBefore(line.marksOfBefore.length)}{' '}
+                  <Link href={`/pieces/${label}/marks`}>Look whether they lie where they should</Link>
+                </p>
+              ) : null}
               <MarkList
                 marks={line.marks}
                 prefer={prefer}
@@ -123,55 +131,67 @@ export default async function PiecePage({ params }: Props) {
           </Section>
         </div>
         <div>
-          <Section title="Write about it">
-            {row.usedUp ? null : (
-              <GiveAct
-                key={line.facts.promisedTo?.id ?? 0}
+          {page.undoneFrom ? (
+            <Section title="It never was">
+              <p>
+                The cut that made it was undone.{' '}
+                <Link href={`/pieces/${page.undoneFrom}`}>{printOwnLabel(page.undoneFrom)}</Link> is in one piece in the
+                book. Throw this label away.
+              </p>
+            </Section>
+          ) : (
+            <Section title="Write about it">
+              {row.usedUp ? null : (
+                <GiveAct
+                  key={line.facts.promisedTo?.id ?? 0}
+                  label={line.label}
+                  jobs={jobs}
+                  promisedTo={line.facts.promisedTo ?? null}
+                  pairedWith={line.pairedWith}
+                />
+              )}
+              <ReadingAct
                 label={line.label}
-                jobs={jobs}
-                promisedTo={line.facts.promisedTo ?? null}
-                pairedWith={line.pairedWith}
+                today={today}
+                order={order}
+                now={row.moisture}
+                meter={line.readings[0]?.meter ?? ''}
+                prefer={prefer}
+                length={line.lengthNm}
+                outline={line.shape?.outline}
               />
-            )}
-            <ReadingAct
-              label={line.label}
-              today={today}
-              order={order}
-              now={row.moisture}
-              meter={line.readings[0]?.meter ?? ''}
-              prefer={prefer}
-              length={line.lengthNm}
-              outline={line.shape?.outline}
-            />
-            <ChangePieceAct
-              key={JSON.stringify(typed)}
-              label={line.label}
-              form={line.form}
-              piece={typed}
-              species={species}
-              prefer={prefer}
-            />
-            <SellerAct key={JSON.stringify(seller)} label={line.label} said={seller} prefer={prefer} />
-            <MoveAct
-              label={line.label}
-              places={placeChoices(placeTree(places))}
-              here={line.placeLabel}
-              hereWords={line.place}
-            />
-            <HoldAct key={hold} stockId={line.stockId} hold={hold} thing={`this ${line.form}`} states={WOOD_HOLDS} />
-            <PhotoAct stockId={line.stockId} />
-            {row.usedUp ? null : (
-              <DiscardAct label={line.label} what={`the ${line.form}`} today={today} order={order} />
-            )}
-            <PrintLabel label={line.label}>
-              {line.form === 'slab' ? 'Print both its labels' : 'Print its label'}
-            </PrintLabel>
-          </Section>
+              <ChangePieceAct
+                key={JSON.stringify(typed)}
+                label={line.label}
+                form={line.form}
+                piece={typed}
+                species={species}
+                prefer={prefer}
+              />
+              <SellerAct key={JSON.stringify(seller)} label={line.label} said={seller} prefer={prefer} />
+              <MoveAct
+                label={line.label}
+                places={placeChoices(placeTree(places))}
+                here={line.placeLabel}
+                hereWords={line.place}
+              />
+              <HoldAct key={hold} stockId={line.stockId} hold={hold} thing={`this ${line.form}`} states={WOOD_HOLDS} />
+              <PhotoAct stockId={line.stockId} />
+              {row.usedUp ? null : (
+                <DiscardAct label={line.label} what={`the ${line.form}`} today={today} order={order} />
+              )}
+              <PrintLabel label={line.label}>
+                {line.form === 'slab' ? 'Print both its labels' : 'Print its label'}
+              </PrintLabel>
+            </Section>
+          )}
           <Photos photos={page.photos} of={shown} />
         </div>
       </div>
       <FamilyPart book={book} stockId={line.stockId} prefer={prefer} />
-      <PairPart label={line.label} pairedWith={line.pairedWith} choices={pairChoices(line, page.flitch)} />
+      {page.undoneFrom ? null : (
+        <PairPart label={line.label} pairedWith={line.pairedWith} choices={pairChoices(line, page.flitch)} />
+      )}
       {sisters.length > 0 ? (
         <Section title={`Flitch ${line.flitch}, in sawn order`} aside={`${page.flitch.length} in all`}>
           <PieceWall

@@ -44,6 +44,7 @@ function said(entry: Partial<HistoryEntry>, ...movements: Partial<HistoryMovemen
       product: null,
       place: null,
       reverses: null,
+      undidCut: null,
       reversedBy: null,
       canReverse: movements.length > 0,
       movements: movements.map((line) => ({ ...MOVEMENT, ...line })),
@@ -150,6 +151,16 @@ describe('an entry of the book in words', () => {
     ).toBe('Reversed entry 9. 400 g back in, sealed again in the book');
     expect(said({ kind: 'reversed', reverses: 9 }, { placeFrom: 'Cabinet 2', placeTo: 'Bench' }).what).toBe(
       'Reversed entry 9. Back to Bench',
+    );
+  });
+
+  it('says of an undone cut what is whole again', () => {
+    const back = { label: 'S1X210Y', quantityDelta: 1, placeTo: 'Slab rack' };
+    expect(said({ kind: 'reversed', reverses: 9, undidCut: { kind: 'rip', label: 'S1X210Y' } }, back).what).toBe(
+      'Undid the ripping: S-1X210Y is in one piece again, in Slab rack',
+    );
+    expect(said({ kind: 'reversed', reverses: 9, undidCut: { kind: 'take', label: 'B1X210Y' } }, back).what).toBe(
+      'Undid the taking of boards: they are in the pack B-1X210Y again',
     );
   });
 

@@ -4,6 +4,7 @@ import { sayLifting } from '@/app/(shop)/pieces/say-lifting';
 import { sayMass } from '@/app/(shop)/pieces/say-mass';
 import { sayWeightTrouble } from '@/app/(shop)/pieces/say-trouble';
 import { workOutBoardFeet } from '@/app/(shop)/pieces/work-out-board-feet';
+import { weighFlattened } from '@/app/(shop)/pieces/work-out-flattening';
 import { workOutWeight } from '@/app/(shop)/pieces/work-out-weight';
 import { unwrap } from '@/shared/result/result';
 import { ALL_SPECIES } from '@/shared/wood/all-species';
@@ -29,6 +30,14 @@ describe('what a piece weighs', () => {
       'plate-volume',
       'three-width-area',
     ]);
+  });
+  it('is the same before it is flattened as everywhere else', () => {
+    const piece = slab({ readings: [reading('2026-11-20', 120)] });
+    const flattened = weighFlattened(piece, WALNUT, piece.size.thickness, piece.size.thickness);
+    expect(flattened && unwrap(flattened).before.kilograms.value).toBeCloseTo(
+      unwrap(workOutWeight(piece, WALNUT, 1)).dry.value,
+      9,
+    );
   });
   it('is reckoned wet where it was never read, and says so', () => {
     const weight = unwrap(workOutWeight(slab(), WALNUT, 2));

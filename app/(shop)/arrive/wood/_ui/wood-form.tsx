@@ -36,6 +36,7 @@ import { TallyFields } from '@/app/(shop)/arrive/wood/_ui/tally-fields';
 import { useSpecies } from '@/app/(shop)/arrive/wood/_ui/use-species';
 import type { WoodDraft } from '@/app/(shop)/arrive/wood/_ui/wood-draft';
 import { bookWood } from '@/app/(shop)/arrive/wood/actions';
+import { ofAnotherWood } from '@/app/(shop)/arrive/wood/of-another-wood';
 import { saySheets } from '@/app/(shop)/arrive/wood/say-sheets';
 import type { TypedWood } from '@/app/(shop)/arrive/wood/schema';
 import { quartersTyped } from '@/app/(shop)/arrive/wood/sold-thickness';
@@ -272,7 +273,7 @@ export function WoodForm({
             label="Species"
             hint="As you call it: walnut, white oak, birch plywood."
             value={wood.species}
-            onChange={set('species')}
+            onChange={(species) => setWood((now) => ofAnotherWood(now, first, species))}
             list={speciesId}
             autoCapitalize="sentences"
             error={errors.species}

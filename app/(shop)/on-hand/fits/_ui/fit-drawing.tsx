@@ -1,4 +1,5 @@
-import { inSvg, ringPath } from '@/app/_ui/slab/paths';
+import { useId } from 'react';
+import { inSvg, outlinePath, ringPath } from '@/app/_ui/slab/paths';
 import { SlabDrawing } from '@/app/_ui/slab/slab-drawing';
 import styles from '@/app/(shop)/on-hand/fits/_ui/fits.module.css';
 import type { FitView } from '@/app/(shop)/on-hand/fits/fit-view';
@@ -16,6 +17,7 @@ interface FitDrawingProps {
 
 /** A piece drawn to scale with the top on it, or the part of the top that it gives. */
 export function FitDrawing({ view, words, wholeMm, label }: FitDrawingProps) {
+  const clip = useId();
   const wood = boundsOf(view.outline.ring);
   const top = boundsOf(view.top);
   const tick = wholeMm * 0.02;
@@ -41,7 +43,14 @@ export function FitDrawing({ view, words, wholeMm, label }: FitDrawingProps) {
           ) : null
         }
       >
-        <path className={styles.top} data-line={view.line} d={ringPath(view.top)} />
+        {view.isPart ? (
+          <clipPath id={clip}>
+            <path d={outlinePath(view.outline)} />
+          </clipPath>
+        ) : null}
+        <g clipPath={view.isPart ? `url(#${clip})` : undefined}>
+          <path className={styles.top} data-line={view.line} d={ringPath(view.top)} />
+        </g>
         {view.tight.map((place) => {
           const { x, y } = inSvg(place);
           return <path key={y} className={styles.tight} d={`M${x} ${y - tick}V${y + tick}`} />;

@@ -65,6 +65,7 @@ export function FitForm({ first, problems: found, prefer, species }: FitFormProp
   const form = useRef<HTMLFormElement>(null);
   const refused = Object.keys(found).length;
   // A refusal is a new page with the old words in it: the first thing to put right is where to go on.
+  useEffect(() => setProblems(found), [found]);
   useEffect(() => {
     if (refused > 0) form.current?.querySelector<HTMLInputElement>('input[data-error]')?.focus();
   }, [refused]);

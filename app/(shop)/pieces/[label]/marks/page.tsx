@@ -35,7 +35,8 @@ export default async function MarksPage({ params }: Props) {
           marks={line.marks}
           off={marksOffTheWood(outline.value, line.marks)}
           prefer={head.units}
-          isMeasured={line.shape !== null}
+          shapeId={line.shape?.id ?? null}
+          before={line.marksOfBefore}
         />
       ) : (
         <Empty title="Its widths make no outline." toDo="Measure it down a chalk line first.">

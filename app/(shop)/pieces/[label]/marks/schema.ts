@@ -1,5 +1,6 @@
 import { z } from 'zod';
 import type { ChangeMarks } from '@/app/_server/shapes/change-marks';
+import type { ConfirmMarks } from '@/app/_server/shapes/confirm-marks';
 import { thingLabel, words } from '@/app/(shop)/_parts/acts/schemas';
 import type { Typing } from '@/app/(shop)/arrive/read-fields';
 import { MARK_KINDS, readMark } from '@/app/(shop)/pieces/[label]/marks/typed-mark';
@@ -25,6 +26,7 @@ export function marksSchema({ prefer }: Typing, outline: Outline | undefined): z
       add: z.array(typedMark).max(1),
       remove: z.array(z.int().positive()).max(100),
       why: words(300),
+      shapeId: z.int().positive().nullable(),
     })
     .transform(({ add, ...rest }, context) => {
       const [typed] = add;
@@ -40,3 +42,6 @@ export function marksSchema({ prefer }: Typing, outline: Outline | undefined): z
       return mark ? { ...rest, add: [mark] } : z.NEVER;
     });
 }
+
+/** Marks of an earlier measuring, looked at on the one that counts. */
+export const confirmMarksSchema: z.ZodType<ConfirmMarks> = z.object({ label: thingLabel, shapeId: z.int().positive() });

@@ -70,7 +70,7 @@ export default async function PrintPiecePage({ params }: Props) {
       <Page title={row.title} context={shown} back={{ href: `/pieces/${label}`, words: shown }}>
         {outline?.ok ? (
           <div className={styles.drawing} style={{ '--slab-ratio': ratioOf(outline.value) } as CSSProperties}>
-            <SlabDrawing outline={outline.value} marks={line.marks} live={row.shape.liveEdges} label={row.drawn}>
+            <SlabDrawing outline={outline.value} marks={line.marks} live={row.shape.liveEdges} label={row.drawn} lined>
               <ReadingDots outline={outline.value} readings={placedReadings(line.readings)} />
             </SlabDrawing>
           </div>

@@ -39,6 +39,7 @@ export function CutDrawing({ outline, marks, live, parts, points, onTap }: CutDr
         outline={outline}
         marks={marks}
         live={live}
+        lined
         label={`The piece with its cuts, in ${parts.length} pieces. Every line can be typed below.`}
         over={
           parts.length > 1

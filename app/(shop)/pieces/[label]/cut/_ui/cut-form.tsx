@@ -4,6 +4,7 @@ import { useState } from 'react';
 import type { House } from '@/app/_server/cuts/read-house';
 import { ChoiceChips } from '@/app/_ui/field/choice-chips';
 import { BandsCut } from '@/app/(shop)/pieces/[label]/cut/_ui/bands-cut';
+import styles from '@/app/(shop)/pieces/[label]/cut/_ui/cut.module.css';
 import { LinesCut } from '@/app/(shop)/pieces/[label]/cut/_ui/lines-cut';
 import { ResawCut } from '@/app/(shop)/pieces/[label]/cut/_ui/resaw-cut';
 import { newLine } from '@/app/(shop)/pieces/[label]/cut/typed-cut';
@@ -50,6 +51,12 @@ export function CutForm(props: CutFormProps) {
         value={how}
         onChange={setHow}
       />
+      {isStrapped && how !== 'bands' ? (
+        <p className={styles.caution}>
+          It is strapped, and a cut through a band, or beside one, can let it spring open. Cut its bands first, or clamp
+          it on both sides of the cut and stand clear of its ends.
+        </p>
+      ) : null}
       {how === 'resaw' ? <ResawCut {...props} /> : null}
       {how === 'bands' ? <BandsCut {...props} /> : null}
       {how === 'lines' ? <LinesCut {...props} bands="kept" begun={[newLine('cross')]} /> : null}

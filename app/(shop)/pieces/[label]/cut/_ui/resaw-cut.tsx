@@ -30,7 +30,7 @@ export function ResawCut({ piece, house, kerf: houseKerf, prefer }: CutFormProps
   const half = (piece.thicknessNm - house.kerfNm) / 2;
   const step = prefer === 'metric' ? 100_000 : SIXTEENTH_NM;
   const [upper, setUpper] = useState(() =>
-    printLengthExact(nanometres(Math.max(0, Math.floor(half / step) * step)), prefer),
+    printLengthExact(nanometres(Math.max(0, Math.round(half / step) * step)), prefer),
   );
   const [as, setAs] = useState<Record<number, BecomesWhat>>({});
   const [freed, setFreed] = useState<readonly number[]>([]);

@@ -38,6 +38,7 @@ export function MarksDrawing({ outline, marks, face, fresh, points: typed, prefe
             outline={outline}
             marks={marks}
             face={face}
+            lined
             label={`The outline, seen from face ${face}, with ${countMarks(marks)} marks. Points can be typed below.`}
           >
             {fresh?.is === 'defect' ? <path className={styles.fresh} d={placePath(fresh.place)} /> : null}

@@ -12,6 +12,7 @@ import { MarkFields } from '@/app/(shop)/pieces/[label]/marks/_ui/mark-fields';
 import { MarkList } from '@/app/(shop)/pieces/[label]/marks/_ui/mark-list';
 import styles from '@/app/(shop)/pieces/[label]/marks/_ui/marks.module.css';
 import { MarksDrawing } from '@/app/(shop)/pieces/[label]/marks/_ui/marks-drawing';
+import { MarksOfBefore } from '@/app/(shop)/pieces/[label]/marks/_ui/marks-of-before';
 import { marksAction } from '@/app/(shop)/pieces/[label]/marks/actions';
 import { markAsTyped } from '@/app/(shop)/pieces/[label]/marks/mark-as-typed';
 import { NEW_MARK, readMark, type TypedMark } from '@/app/(shop)/pieces/[label]/marks/typed-mark';
@@ -28,8 +29,10 @@ export interface MarksFormProps {
   /** Numbers of the marks that do not lie on the wood. */
   off: readonly number[];
   prefer: UnitSystem;
-  /** Else only its three widths are known, and the drawing is straight between them. */
-  isMeasured: boolean;
+  /** The measuring that counts; null where only its three widths are known, and the drawing is straight between them. */
+  shapeId: number | null;
+  /** Numbers of the marks made on an earlier measuring. */
+  before: readonly number[];
 }
 
 const VERSION = 1;
@@ -38,7 +41,7 @@ type Draft = { readonly typed: TypedMark; readonly changes?: number };
 const FRESH: Draft = { typed: NEW_MARK };
 
 /** Marks what is wrong with a slab and where: tapped on its drawing, or typed. */
-export function MarksForm({ label, outline, marks, off, prefer, isMeasured }: MarksFormProps) {
+export function MarksForm({ label, outline, marks, off, prefer, shapeId, before }: MarksFormProps) {
   const [draft, setDraft] = useState<Draft>(FRESH);
   const [face, setFace] = useState<'A' | 'B'>('A');
   const { run, pending, problem, forget } = useAct(marksAction);
@@ -50,8 +53,8 @@ export function MarksForm({ label, outline, marks, off, prefer, isMeasured }: Ma
   const { mark, problems } = readMark(typed, outline, prefer, false);
 
   useEffect(() => {
-    const before = recallDraft<Draft>(name, VERSION);
-    if (before) setDraft(before);
+    const kept = recallDraft<Draft>(name, VERSION);
+    if (kept) setDraft(kept);
   }, [name]);
 
   const keep = (next: Draft) => {
@@ -67,7 +70,7 @@ export function MarksForm({ label, outline, marks, off, prefer, isMeasured }: Ma
   };
 
   async function write() {
-    const answer = await run({ label, add: [typed], remove: changed ? [draft.changes] : [], why: '' });
+    const answer = await run({ label, add: [typed], remove: changed ? [draft.changes] : [], why: '', shapeId });
     if (!answer.ok) {
       form.current?.querySelector<HTMLElement>('[aria-invalid="true"]')?.focus();
       return;
@@ -78,7 +81,7 @@ export function MarksForm({ label, outline, marks, off, prefer, isMeasured }: Ma
     say({ words: changed ? 'It is changed on the drawing. The history keeps what it was.' : 'It is on the drawing.' });
   }
   async function takeOff(id: number) {
-    const answer = await run({ label, add: [], remove: [id], why: '' });
+    const answer = await run({ label, add: [], remove: [id], why: '', shapeId });
     if (!answer.ok) return;
     if (draft.changes === id) keep(FRESH);
     say({ words: 'It is off the drawing; the history keeps it. Put right what is seen on it too, if that is gone.' });
@@ -102,7 +105,7 @@ export function MarksForm({ label, outline, marks, off, prefer, isMeasured }: Ma
         prefer={prefer}
         onTap={tap}
       />
-      {isMeasured ? null : (
+      {shapeId !== null ? null : (
         <p className={styles.soft}>Drawn from three widths. Measure its outline first where an edge counts.</p>
       )}
       <ChoiceChips
@@ -145,6 +148,9 @@ export function MarksForm({ label, outline, marks, off, prefer, isMeasured }: Ma
           </Section>
         </form>
         <Section title="On it now">
+          {shapeId !== null && before.length > 0 ? (
+            <MarksOfBefore label={label} shapeId={shapeId} count={before.length} />
+          ) : null}
           <MarkList marks={marks} prefer={prefer} off={off} pending={pending} onTakeOff={takeOff} onChange={change} />
         </Section>
       </div>

@@ -21,6 +21,7 @@ import {
   type TypedStation,
   unfinished,
 } from '@/app/(shop)/pieces/[label]/measure/chalk';
+import { sayMarksAfter } from '@/app/(shop)/pieces/[label]/say-marks-after';
 import type { UnitSystem } from '@/shared/units/unit-system';
 
 export interface MeasureFormProps {
@@ -76,14 +77,7 @@ export function MeasureForm({ label, begun, isMeasured, prefer }: MeasureFormPro
       return;
     }
     keepDraft(name, VERSION, undefined);
-    const { marksOff } = answer.answer;
-    const off = marksOff === 1 ? 'One mark no longer lies' : `${marksOff} marks no longer lie`;
-    say({
-      words:
-        marksOff > 0
-          ? `Its outline is in the book. ${off} on the wood: look at the drawing.`
-          : 'Its outline is in the book.',
-    });
+    say({ words: `Its outline is in the book. ${sayMarksAfter(answer.answer)}`.trim() });
     router.push(`/pieces/${label}`);
   }
 

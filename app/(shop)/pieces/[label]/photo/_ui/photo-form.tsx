@@ -15,6 +15,7 @@ import { usePhotoDraft } from '@/app/(shop)/pieces/[label]/photo/_ui/use-photo-d
 import { usePicture } from '@/app/(shop)/pieces/[label]/photo/_ui/use-picture';
 import { photoMeasureAction } from '@/app/(shop)/pieces/[label]/photo/actions';
 import { readReference } from '@/app/(shop)/pieces/[label]/photo/typed-measuring';
+import { sayMarksAfter } from '@/app/(shop)/pieces/[label]/say-marks-after';
 import type { UnitSystem } from '@/shared/units/unit-system';
 
 export interface PhotoFormProps {
@@ -51,11 +52,7 @@ export function PhotoForm({ label, isMeasured, prefer }: PhotoFormProps) {
     const answer = await run({ label, why, photo: file, seen: size, ...what });
     if (!answer.ok) return;
     draft.forget();
-    const { marksOff } = answer.answer;
-    const off = marksOff === 1 ? 'One mark no longer lies' : `${marksOff} marks no longer lie`;
-    say({
-      words: `Its outline is in the book, the photo under it.${marksOff > 0 ? ` ${off} on the wood: look at the drawing.` : ''}`,
-    });
+    say({ words: `Its outline is in the book, the photo under it. ${sayMarksAfter(answer.answer)}`.trim() });
     router.push(`/pieces/${label}`);
   }
 
