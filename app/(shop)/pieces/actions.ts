@@ -6,6 +6,7 @@ import { takeBoards } from '@/app/_server/cuts/take-boards';
 import { noteSellerFigures } from '@/app/_server/shapes/seller-figures';
 import { changePiece } from '@/app/_server/stock/change-piece';
 import { givePiece } from '@/app/_server/stock/give-piece';
+import { nameWood } from '@/app/_server/stock/name-wood';
 import { noteSawn } from '@/app/_server/stock/note-sawn';
 import { noteWarp } from '@/app/_server/stock/note-warp';
 import { recordReadings } from '@/app/_server/stock/record-readings';
@@ -14,6 +15,7 @@ import { readingSchema } from '@/app/(shop)/pieces/reading-schema';
 import {
   changePieceSchema,
   giveSchema,
+  nameWoodSchema,
   sawnSchema,
   strikeSchema,
   takeBoardsSchema,
@@ -51,4 +53,8 @@ export async function warpAction(key: string, input: unknown) {
 
 export async function sawnAction(key: string, input: unknown) {
   return act(sawnSchema, key, input, noteSawn);
+}
+
+export async function nameWoodAction(key: string, input: unknown) {
+  return act(nameWoodSchema, key, input, nameWood);
 }

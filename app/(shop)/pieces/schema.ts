@@ -25,6 +25,9 @@ export const takeBoardsSchema = z.object({
 /** A reading that is struck out, and why. */
 export const strikeSchema = z.object({ label: thingLabel, readingId: z.int().positive(), why: words(500) });
 
+/** The wood a piece is said to be, of those that are known here. */
+export const nameWoodSchema = z.object({ label: thingLabel, speciesId: z.string().min(1).max(80) });
+
 export const sawnSchema = z.object({ label: thingLabel, sawn: z.enum(['', 'flat', 'quarter', 'mixed']) });
 
 /** Cup, bow and twist as typed; what stays empty was not measured. */

@@ -43,6 +43,8 @@ export type FitRow = {
   readonly conditions: readonly string[];
   readonly standing: { readonly word: 'use' | 'care' | 'stop'; readonly says: string };
   readonly cost: { readonly minor: MinorUnits; readonly currency: CurrencyCode } | null;
+  /** That the cost is not the whole of it. */
+  readonly costNote: string | null;
   readonly waste: string | null;
   readonly why: readonly string[];
   /** How it was searched and checked. */
@@ -88,6 +90,7 @@ export function fitRow(
     conditions: conditions.map((condition) => sayCondition(condition, { prefer, today, order })),
     standing: standingOf(piece),
     cost: line.cost,
+    costNote: null,
     waste: sayWaste(judged),
     why: sayRank(piece.reasons, { moisture, prefer }),
     how: [sayRests(line, say), sayThickness(line, say), ...sayHow(piece, prefer, best)],

@@ -33,8 +33,9 @@ export function togetherRow(together: JudgedTogether, sizes: WhatFits['sizes'], 
   const worst =
     standings.find(({ word }) => word === 'stop') ?? standings.find(({ word }) => word === 'care') ?? standings[0];
   const costs = members.map(({ line }) => line.cost);
-  const [cost] = costs;
-  const isPriced = cost && costs.every((each) => each?.currency === cost.currency);
+  const cost = costs.find((each) => each !== null);
+  const priced = costs.filter((each) => each !== null && each.currency === cost?.currency);
+  const unpriced = costs.length - priced.length;
   return {
     id: together.id,
     members: members.map(({ line }, nr) => ({ label: line.label, title: titles[nr] ?? '' })),
@@ -53,9 +54,10 @@ export function togetherRow(together: JudgedTogether, sizes: WhatFits['sizes'], 
       conditions.map((condition) => `${printOwnLabel(line.label)}: ${sayCondition(condition, context)}`),
     ),
     standing: worst ?? { word: 'use', says: 'free' },
-    cost: isPriced
-      ? { minor: minorUnits(costs.reduce((sum, each) => sum + (each?.minor ?? 0), 0)), currency: cost.currency }
+    cost: cost
+      ? { minor: minorUnits(priced.reduce((sum, each) => sum + (each?.minor ?? 0), 0)), currency: cost.currency }
       : null,
+    costNote: cost && unpriced > 0 ? 'and one without a price in the book' : null,
     waste: null,
     why: sayRank(together.reasons, { moisture, prefer }),
     how: [

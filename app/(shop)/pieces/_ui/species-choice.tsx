@@ -6,6 +6,7 @@ import { TextField } from '@/app/_ui/field/text-field';
 import { Fold } from '@/app/_ui/fold';
 import { recall, remember } from '@/app/_ui/scanner/device-memory';
 import styles from '@/app/(shop)/pieces/_ui/figures.module.css';
+import { NameWood } from '@/app/(shop)/pieces/_ui/name-wood';
 import { sayCites } from '@/app/(shop)/pieces/say-cites';
 import type { DateOrder } from '@/shared/calendar/date-readings';
 import { citesNote } from '@/shared/wood/cites-note';
@@ -47,6 +48,8 @@ export function useSpecies(wood: string, { exact, near }: SpeciesMeant) {
 }
 
 export interface SpeciesChoiceProps {
+  /** The piece, where it is in the book. */
+  label: string | null;
   order: DateOrder;
   wood: string;
   meant: SpeciesMeant;
@@ -55,7 +58,7 @@ export interface SpeciesChoiceProps {
 }
 
 /** Says whose figures count, and lets the maker choose another species: nearby names, or any it knows by typing. */
-export function SpeciesChoice({ wood, meant, species, order, onChoose }: SpeciesChoiceProps) {
+export function SpeciesChoice({ label, wood, meant, species, order, onChoose }: SpeciesChoiceProps) {
   const [typed, setTyped] = useState('');
   // Nothing chosen yet is not the same as none of them.
   const [isNone, setIsNone] = useState(false);
@@ -108,6 +111,9 @@ export function SpeciesChoice({ wood, meant, species, order, onChoose }: Species
             }}
           />
         ) : null}
+        {label && species && plainName(species.name) !== plainName(wood) ? (
+          <NameWood label={label} species={species} />
+        ) : null}
         <TextField
           label="Another wood"
           hint="Its common or botanical name."
@@ -118,7 +124,7 @@ export function SpeciesChoice({ wood, meant, species, order, onChoose }: Species
         />
         <p role="status" className={styles.soft}>
           {typed.trim() === ''
-            ? `What you choose counts for every piece called ${wood}, on this device. The book keeps its own word.`
+            ? `What you choose counts for every piece called ${wood}, on this device, until the book calls it so.`
             : found.length
               ? `${found.length} found: they stand above.`
               : 'Nothing by that name.'}

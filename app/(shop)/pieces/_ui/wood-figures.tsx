@@ -35,7 +35,16 @@ export function WoodFigures({ piece, meant, air, prefer, today, order }: WoodFig
       </>
     );
   }
-  const choice = <SpeciesChoice wood={piece.wood} meant={meant} species={species} order={order} onChoose={choose} />;
+  const choice = (
+    <SpeciesChoice
+      label={piece.label}
+      wood={piece.wood}
+      meant={meant}
+      species={species}
+      order={order}
+      onChoose={choose}
+    />
+  );
   if (piece.form === 'pack') {
     return (
       <>

@@ -60,6 +60,7 @@ export function FitList({ rows }: { rows: readonly FitRow[] }) {
             <p className={styles.price}>
               {row.cost ? printMoney(row.cost.minor, row.cost.currency) : <span>No price in the book</span>}
             </p>
+            {row.costNote ? <p>{row.costNote}</p> : null}
             {row.waste ? <p>{row.waste}</p> : null}
           </div>
           <div className={styles.how}>
