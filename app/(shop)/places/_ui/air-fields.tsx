@@ -1,5 +1,6 @@
 'use client';
 
+import { useFieldErrors } from '@/app/_ui/act/use-field-errors';
 import { TextField } from '@/app/_ui/field/text-field';
 import styles from '@/app/(shop)/places/_ui/places.module.css';
 import { readTypedAir } from '@/app/(shop)/places/read-typed-air';
@@ -17,9 +18,9 @@ export interface AirFieldsProps {
 
 /** Temperature and humidity side by side, and what wood settles at in such air. */
 export function AirFields({ typed, onChange, prefer, problem }: AirFieldsProps) {
+  const refused = useFieldErrors(problem, { ...typed });
   const { emc, problems } = readTypedAir(typed, prefer);
-  const wrong = (field: keyof TypedAir) =>
-    problem?.fields?.[field] ?? (typed[field].trim() === '' ? undefined : problems[field]);
+  const wrong = (field: keyof TypedAir) => refused[field] ?? (typed[field].trim() === '' ? undefined : problems[field]);
   return (
     <>
       <div className={styles.pair}>

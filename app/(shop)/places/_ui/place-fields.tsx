@@ -1,5 +1,6 @@
 'use client';
 
+import { useFieldErrors } from '@/app/_ui/act/use-field-errors';
 import { ChoiceChips } from '@/app/_ui/field/choice-chips';
 import { SelectField } from '@/app/_ui/field/select-field';
 import { TextField } from '@/app/_ui/field/text-field';
@@ -37,6 +38,7 @@ export function PlaceFields({
   choices: readonly PlaceChoice[];
   problem: Problem | undefined;
 }) {
+  const errors = useFieldErrors(problem, { ...values });
   return (
     <>
       <TextField
@@ -44,7 +46,7 @@ export function PlaceFields({
         hint="As you call it: Cabinet 2, Long rack, Cold shed."
         value={values.name}
         onChange={(name) => onChange({ ...values, name })}
-        error={problem?.fields?.name}
+        error={errors.name}
         maxLength={80}
         autoCapitalize="sentences"
       />
@@ -53,7 +55,7 @@ export function PlaceFields({
         options={KINDS}
         value={values.kind}
         onChange={(kind) => onChange({ ...values, kind })}
-        error={problem?.fields?.kind}
+        error={errors.kind}
       />
       {choices.length > 0 ? (
         <SelectField
@@ -62,7 +64,7 @@ export function PlaceFields({
           options={choices.map(({ label, says }) => ({ value: label, label: says }))}
           value={values.parentLabel}
           onChange={(parentLabel) => onChange({ ...values, parentLabel })}
-          error={problem?.fields?.parentLabel}
+          error={errors.parentLabel}
         />
       ) : null}
     </>
