@@ -1,6 +1,6 @@
 import { checkDefect } from '@/shared/outline/check-defect';
 import { clipWood } from '@/shared/outline/clip-wood';
-import type { DefectPlace } from '@/shared/outline/defect';
+import type { DefectKind, DefectPlace } from '@/shared/outline/defect';
 import { type Outline, type Ring, ringsOf, sidesOf } from '@/shared/outline/outline';
 import { twiceArea } from '@/shared/outline/outline-area';
 import { boundsOf } from '@/shared/outline/outline-bounds';
@@ -14,6 +14,9 @@ import { nanometres } from '@/shared/units/nanometres';
 const SAME = 2_000_000;
 /** Less of a mark than this is not carried over, twice µm²: a quarter of a square centimetre. */
 const LEAST = 50_000_000;
+/** Of a crack so much is still one, however fine it is, micrometres. */
+const SHORTEST_CRACK = 5_000;
+const CRACKS: readonly DefectKind[] = ['check', 'split', 'shake', 'break'];
 /** A band on less wood than this holds nothing, micrometres. */
 const SHORTEST = 10_000;
 const CORNERS = 48;
@@ -21,13 +24,14 @@ const CORNERS = 48;
 /**
  * The marks of a slab that lie on a piece cut from it, clipped to the piece: a defect the cut ran through becomes the part
  * of it that is left, checks run in from an end as far as they still do, a band lies across what it still lies across.
- * Places stay those of the slab, micrometres. A knot of which less than a quarter of a square centimetre is left is gone.
+ * Places stay those of the slab, micrometres. A knot of which less than a quarter of a square centimetre is left is gone;
+ * of a crack whatever still runs five millimetres is there.
  */
 export function marksOfPart(marks: PieceMarks, slab: Outline, part: Outline): NewMark[] {
   const whole = boundsOf(slab.ring);
   const here = boundsOf(part.ring);
   const defects = marks.defects.flatMap(({ id: _, ...defect }) =>
-    placesOn(defect.place, slab, part)
+    placesOn(defect, slab, part)
       .map((place) => ({ is: 'defect' as const, ...defect, place }))
       .filter((mark) => checkDefect(part, mark).ok),
   );
@@ -43,12 +47,23 @@ export function marksOfPart(marks: PieceMarks, slab: Outline, part: Outline): Ne
   return [...defects, ...endChecks, ...straps];
 }
 
-function placesOn(place: DefectPlace, slab: Outline, part: Outline): DefectPlace[] {
+function placesOn(
+  { place, kind }: { readonly place: DefectPlace; readonly kind: DefectKind },
+  slab: Outline,
+  part: Outline,
+): DefectPlace[] {
   const ring = place.shape === 'circle' ? ringRound(place.centre, place.radius) : place.ring;
   const [before, after] = [clipWood(slab, [ring], 'inside'), clipWood(part, [ring], 'inside')];
   const area = (parts: readonly Outline[]) => parts.reduce((sum, each) => sum + twiceArea(each), 0);
   if (area(before) > 0 && area(before) - area(after) <= SAME) return [place];
-  return after.filter((each) => twiceArea(each) >= LEAST).map((each) => ({ shape: 'polygon', ring: each.ring }));
+  const isCrack = CRACKS.includes(kind);
+  const stays = (each: Outline) => twiceArea(each) >= LEAST || (isCrack && extentOf(each.ring) >= SHORTEST_CRACK);
+  return after.filter(stays).map((each) => ({ shape: 'polygon', ring: each.ring }));
+}
+
+function extentOf(ring: Ring): number {
+  const { left, right, bottom, top } = boundsOf(ring);
+  return Math.hypot(right - left, top - bottom);
 }
 
 function ringRound({ x, y }: Point, radius: number): Ring {

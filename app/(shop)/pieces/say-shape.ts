@@ -11,7 +11,7 @@ export function sayShape(shape: ShapeFacts, { today, units: prefer, dateOrder: o
   const off =
     shape.photoErrorUm === null
       ? ''
-      : ` Its marks fit to ${printLength(nanometres(shape.photoErrorUm * 1000), { prefer })}; further from the sheet it may be off by more.`;
+      : ` True to ${printLength(nanometres(shape.photoErrorUm * 1000), { prefer })} where it is furthest from the sheet.`;
   const how = {
     stations: `as measured down a chalk line on ${on}${by}`,
     photo: `from a photo of ${on}${by}`,

@@ -45,6 +45,10 @@ export async function layDown(pen: Pen, line: PieceLine, part: Part, stockId: nu
     data: {
       cutId: pen.entryId,
       sawn: line.sawn,
+      // As crooked as the whole was, at the most: nobody measured the part.
+      cupNm: line.cupNm === null ? null : BigInt(line.cupNm),
+      bowNm: line.bowNm === null ? null : BigInt(line.bowNm),
+      twistNm: line.twistNm === null ? null : BigInt(line.twistNm),
       sapwoodNm: line.sapwoodNm !== null && (hasEdges || !hadEdges) ? BigInt(line.sapwoodNm) : null,
     },
     select: { stockId: true },

@@ -31,7 +31,11 @@ function dryConditions(dry: DryBy | undefined): FitCondition[] {
   return dry.daysLate > 0 ? [{ code: 'dry-late', on: dry.dates.likely, latest: dry.dates.latest }] : [];
 }
 
-/** Where a day is asked for, how wet it is today stops nothing: the forecast speaks. */
-export function isAnsweredByForecast({ code }: FitCondition): boolean {
+/**
+ * Where a day is asked for, how wet it is today stops nothing: the forecast speaks. A piece that is taken to be dry as it was
+ * last read still says that this was long ago.
+ */
+export function isAnsweredBy(dry: DryBy, { code }: FitCondition): boolean {
+  if (dry.known && !dry.isForecast && code === 'reading-old') return false;
   return code === 'wet' || code === 'no-reading' || code === 'reading-old';
 }

@@ -11,6 +11,8 @@ export type FitCondition =
   | { readonly code: 'too-thin'; readonly by: Nanometres; readonly left: Nanometres }
   /** Only heartwood was asked for, and nobody measured how deep the sapwood is. */
   | { readonly code: 'sapwood-unknown' }
+  /** Its outline was taken from a photo, which may be off by more than there is to spare. */
+  | { readonly code: 'photo-no-truer'; readonly error: Nanometres; readonly spare: Nanometres }
   /** So many marks were made before it was measured as it is now. */
   | { readonly code: 'marks-of-before'; readonly count: number }
   /** The finished top weighs more than it may, in grams. */
@@ -30,8 +32,13 @@ export type AskedBeside = {
   readonly mostTenths?: number | undefined;
 };
 
-/** The thickness left when the usual passes have flattened it whole, with the warp that was measured, or none. */
-export function thicknessLeft({ thicknessNm, lengthNm, widthMiddleNm, cupNm, bowNm, twistNm }: PieceLine): Nanometres {
+/**
+ * The thickness left when the usual passes have flattened it whole, with the warp that was measured, or none. A sheet is
+ * flat as it comes.
+ */
+export function thicknessLeft(line: PieceLine): Nanometres {
+  const { form, thicknessNm, lengthNm, widthMiddleNm, cupNm, bowNm, twistNm } = line;
+  if (form === 'sheet') return thicknessNm;
   const none = nanometres(0);
   const warp = { cup: cupNm ?? none, bow: bowNm ?? none, twist: twistNm ?? none };
   return flattenWhole({ thickness: thicknessNm, width: widthMiddleNm, length: lengthNm, warp }).value.left;

@@ -12,6 +12,8 @@ export type DryBy =
   | {
       readonly known: true;
       readonly reached: boolean;
+      /** Whether that is forecast; else it is what it read last. */
+      readonly isForecast: boolean;
       readonly dates: DryingForecast['dates'];
       readonly daysLate: number;
     }
@@ -60,6 +62,7 @@ export function dryBy(
     return {
       known: true,
       reached: true,
+      isForecast: false,
       dates: { earliest: on, likely: on, latest: on },
       daysLate: daysBetween(by, on),
     };
@@ -77,5 +80,11 @@ export function dryBy(
     return { known: false, because: forecast.error.code === 'room-too-damp' ? 'room-too-damp' : 'too-few' };
   }
   const { dates, reached } = forecast.value.value;
-  return { known: true, reached, dates, daysLate: dates.likely === null ? Infinity : daysBetween(by, dates.likely) };
+  return {
+    known: true,
+    reached,
+    isForecast: true,
+    dates,
+    daysLate: dates.likely === null ? Infinity : daysBetween(by, dates.likely),
+  };
 }

@@ -7,15 +7,24 @@ export const MOST_PIECES = 400;
 
 /**
  * The slabs, boards and offcuts in stock that a top could be cut from, the largest first, at most 400; `total` is how
- * many there are. With `freeOnly` those promised to a job or held are left out, and sheets always: they have no grain to
- * lay a top along.
+ * many there are. With `freeOnly` those promised to a job or held are left out. Sheets are looked at where the kind asked for
+ * by name comes in nothing else: nobody wants a top of solid wood and gets plywood.
  */
 export async function piecesToFit(
   book: OpenBook,
+  asked: { species?: string | undefined; freeOnly: boolean; most?: number },
+): Promise<{ pieces: PieceLine[]; total: number }> {
+  const solid = await piecesOf(book, Prisma.sql`'slab', 'board', 'offcut'`, asked);
+  return asked.species === undefined || solid.total > 0 ? solid : piecesOf(book, Prisma.sql`'sheet'`, asked);
+}
+
+async function piecesOf(
+  book: OpenBook,
+  forms: Prisma.Sql,
   { species, freeOnly, most = MOST_PIECES }: { species?: string | undefined; freeOnly: boolean; most?: number },
 ): Promise<{ pieces: PieceLine[]; total: number }> {
   const wanted = Prisma.sql`"Piece" w JOIN "Stock" s ON s."id" = w."stockId"
-    WHERE w."form" IN ('slab', 'board', 'offcut') AND s."quantity" > 0
+    WHERE w."form" IN (${forms}) AND s."quantity" > 0
     ${species === undefined ? Prisma.empty : Prisma.sql`AND w."species" = ${species}`}
     ${freeOnly ? Prisma.sql`AND s."hold" = 'free' AND s."ownerJobId" IS NULL` : Prisma.empty}`;
   // In square millimetres: in square nanometres the product leaves the range of an integer.

@@ -1,4 +1,4 @@
-import { conditionsBeside, isAnsweredByForecast } from '@/app/_server/fits/conditions-beside';
+import { conditionsBeside, isAnsweredBy } from '@/app/_server/fits/conditions-beside';
 import {
   conditionsOfPiece,
   type FitCondition,
@@ -9,6 +9,7 @@ import { type DryBy, dryBy, emcByPlace } from '@/app/_server/fits/dry-by';
 import type { FitAsk } from '@/app/_server/fits/fit-ask';
 import type { OutlineFit } from '@/app/_server/fits/fit-piece';
 import { MOST_PIECES, piecesToFit } from '@/app/_server/fits/pieces-to-fit';
+import { placesInLog } from '@/app/_server/fits/place-in-log';
 import { searchHere } from '@/app/_server/fits/search-here';
 import { searchInOrder } from '@/app/_server/fits/search-in-order';
 import type { Search, SearchTask } from '@/app/_server/fits/search-task';
@@ -21,6 +22,7 @@ import type { CalendarDate } from '@/shared/calendar/calendar-date';
 import { type FitRequestError, type ReadRequest, readRequest } from '@/shared/fit/fit-request';
 import { type RankReason, rankSlabs, type SlabFacts } from '@/shared/fit/rank-slabs';
 import type { HalfSizes } from '@/shared/fit/top-shape';
+import type { Laid } from '@/shared/outline/lay-anew';
 import type { Outline } from '@/shared/outline/outline';
 import { ok, type Result } from '@/shared/result/result';
 import { minorUnits } from '@/shared/units/minor-units';
@@ -111,7 +113,9 @@ export async function whatFits(
     where: { form: 'pack', stock: { quantity: { gt: 0 } }, ...(ask.species !== undefined && { species: ask.species }) },
   });
   if (ask.make.of !== 'one') {
-    return ok(await whatPairs(pieces, { ask, request: request.value, context, within, judge, total, packs }));
+    const places = ask.make.of === 'pair' ? await placesInLog(book, pieces) : new Map<number, Laid>();
+    const given = { ask, request: request.value, context, within, judge, total, packs, places };
+    return ok(await whatPairs(pieces, given));
   }
   const slabs = pieces.map((line) => {
     const slab = slabToSearch(line);
@@ -141,7 +145,9 @@ export async function whatFits(
     const fit = known.get(key);
     if (!fit) throw new Error(`No answer came for ${line.label}.`);
     within.progress(looked, pieces.length);
-    judged.push({ line, outline: slab.outline, judged: fit, ...judge(line) });
+    const judgement = judge(line);
+    const conditions = [...judgement.conditions, ...photoDoubt(line, fit.spare)];
+    judged.push({ line, outline: slab.outline, judged: fit, ...judgement, conditions });
   }
   const byId = new Map(judged.map((piece) => [piece.line.label as string, piece]));
   const inOrder = rankSlabs(judged.map((piece) => factsOf(piece, ask, context.currency))).flatMap(({ id, reasons }) => {
@@ -163,6 +169,12 @@ export async function whatFits(
   });
 }
 
+/** That a photo is no truer than what there is to spare: what fits on the drawing may not fit on the wood. */
+function photoDoubt({ shape }: PieceLine, spare: Nanometres | undefined): FitCondition[] {
+  const error = shape?.source === 'photo' ? shape.errorNm : null;
+  return error !== null && spare !== undefined && spare < error ? [{ code: 'photo-no-truer', error, spare }] : [];
+}
+
 /** Why fewer were looked at than there are; undefined where all were. */
 export function whyCut(looked: number, of: number, total: number, isStopped: boolean): WhatFits['cut'] {
   if (looked < of) return isStopped ? 'stopped' : 'time';
@@ -182,16 +194,18 @@ function judgeOf(
 ): Judge {
   return (line) => {
     const topGrams = weighTop(line.species, sizes, ask);
+    // A sheet is made dry and flat.
+    const isSheet = line.form === 'sheet';
     const dry =
-      ask.dryBy === undefined || ask.mostTenths === undefined
+      isSheet || ask.dryBy === undefined || ask.mostTenths === undefined
         ? undefined
         : dryBy(line, rooms.get(line.placeLabel ?? ''), { targetTenths: ask.mostTenths, by: ask.dryBy });
-    const asItIs = conditionsOfPiece(line, ask, today);
+    const asItIs = conditionsOfPiece(line, isSheet ? { thickness: ask.thickness } : ask, today);
     return {
       thicknessLeft: thicknessLeft(line),
       newest: newestWettest(line),
       conditions: [
-        ...(dry ? asItIs.filter((each) => !isAnsweredByForecast(each)) : asItIs),
+        ...(dry ? asItIs.filter((each) => !isAnsweredBy(dry, each)) : asItIs),
         ...conditionsBeside(line, ask, { dry, topGrams }),
       ],
       dry,
@@ -230,6 +244,8 @@ export function dryFacts(
   ask: FitAsk,
 ): Pick<SlabFacts, 'dryInDays'> {
   if (ask.dryBy !== undefined && dry) {
+    // Read too long ago to go by, it may be wet again.
+    if (dry.known && !dry.isForecast && conditions.some(({ code }) => code === 'reading-old')) return {};
     if (dry.known) return { dryInDays: dry.daysLate };
     return dry.because === 'room-too-damp' ? { dryInDays: Infinity } : {};
   }

@@ -1,4 +1,5 @@
 import type { FitAsk } from '@/app/_server/fits/fit-ask';
+import { layInLog } from '@/app/_server/fits/lay-in-log';
 import { riverPairs, sisterPairs } from '@/app/_server/fits/pairs-to-fit';
 import { searchInOrder } from '@/app/_server/fits/search-in-order';
 import type { SearchTask } from '@/app/_server/fits/search-task';
@@ -19,6 +20,7 @@ import type { ReadRequest, SlabToSearch } from '@/shared/fit/fit-request';
 import type { RiverAnswer } from '@/shared/fit/fit-river';
 import { type RankReason, rankSlabs, type SlabFacts } from '@/shared/fit/rank-slabs';
 import { topArea } from '@/shared/fit/top-area';
+import type { Laid } from '@/shared/outline/lay-anew';
 import { outlineArea } from '@/shared/outline/outline-area';
 import { minorUnits } from '@/shared/units/minor-units';
 import { nanometres } from '@/shared/units/nanometres';
@@ -49,11 +51,13 @@ type Given = {
   readonly judge: Judge;
   readonly total: number;
   readonly packs: number;
+  /** Where in its log each piece lies; of a bookmatch. */
+  readonly places: ReadonlyMap<number, Laid>;
 };
 
 /** Which two pieces make the top together, the best first. No pair is begun after the time is up. */
 export async function whatPairs(pieces: readonly PieceLine[], given: Given): Promise<WhatFits> {
-  const { ask, request, within, judge, total, packs } = given;
+  const { ask, request, within, judge, total, packs, places } = given;
   const members = new Map<number, Member>();
   const unmeasured: PieceLine[] = [];
   for (const line of pieces) {
@@ -61,12 +65,15 @@ export async function whatPairs(pieces: readonly PieceLine[], given: Given): Pro
     if (!slab) unmeasured.push(line);
     else {
       const { thicknessLeft, newest, conditions, dry } = judge(line);
-      members.set(line.stockId, { line, slab, outline: slab.outline, thicknessLeft, newest, conditions, dry });
+      const laid = places.get(line.stockId);
+      const [drawn, searched] = laid ? layInLog(line, slab, laid) : [line, slab];
+      const { outline } = searched;
+      members.set(line.stockId, { line: drawn, slab: searched, outline, thicknessLeft, newest, conditions, dry });
     }
   }
   const known = pieces.filter(({ stockId }) => members.has(stockId));
   const sisters = new Set(sisterPairs(known).map(idOf));
-  const all = ask.make.of === 'pair' ? sisterPairs(known) : riverPairs(known);
+  const all = ask.make.of === 'pair' ? sisterPairs(known, ({ stockId }) => places.has(stockId)) : riverPairs(known);
   const sets = all.slice(0, within.most).flatMap((set) => {
     const [one, two] = set.flatMap(({ stockId }) => {
       const member = members.get(stockId);

@@ -58,7 +58,7 @@ export const measureByPhoto: Command<MeasureByPhoto, Measured> = async (book, by
         const why = `from a photo, ${off}: ${sizes}. ${input.why.trim()}`.trim();
         await pen.enter({ stockId, why }, answer);
         const photoId = await keepPhoto(pen, stockId, kept);
-        const errorUm = Math.round(doubt.atMarks * 1000);
+        const errorUm = Math.round(doubt.most * 1000);
         await setShape(pen, stockId, { source: 'photo', outline, photoId, photoPlace: place, errorUm });
         return ok(answer);
       },

@@ -59,7 +59,7 @@ export const pieceSelect = {
     },
     orderBy: { id: 'desc' },
   },
-  shape: { select: { id: true, entryId: true, source: true, outline: true } },
+  shape: { select: { id: true, entryId: true, source: true, outline: true, photoErrorUm: true } },
   marks: { where: { removedById: null }, select: { ...markSelect, entryId: true }, orderBy: { id: 'asc' } },
   pairedWith: { select: { stockId: true, stock: { select: { label: true, quantity: true } } } },
   boards: {
@@ -127,7 +127,7 @@ export type PieceRow = {
   faceA: string;
   faceB: string;
   readings: ReadingRow[];
-  shape: { id: number; entryId: number; source: string; outline: string } | null;
+  shape: { id: number; entryId: number; source: string; outline: string; photoErrorUm: number | null } | null;
   marks: (MarkRow & { entryId: number })[];
   pairedWith: { stockId: number; stock: { label: string | null; quantity: bigint } } | null;
   boards: {
@@ -203,7 +203,13 @@ export type PieceLine = {
   /** Newest first, without those struck out. */
   readings: ReadingLine[];
   /** As measured; null where only its three widths are known. */
-  shape: { id: number; source: 'stations' | 'photo' | 'cut'; outline: Outline } | null;
+  shape: {
+    id: number;
+    source: 'stations' | 'photo' | 'cut';
+    outline: Outline;
+    /** How far a photo may be off where it is furthest from the sheet. */
+    errorNm: Nanometres | null;
+  } | null;
   /** Its narrowest and widest by that outline. */
   usable: UsableWidths | null;
   marks: PieceMarks;
@@ -222,6 +228,7 @@ export function pieceLine(row: PieceRow): PieceLine {
     id: row.shape.id,
     source: row.shape.source as 'stations' | 'photo' | 'cut',
     outline: readOutline(row.shape.outline),
+    errorNm: row.shape.photoErrorUm === null ? null : nanometres(row.shape.photoErrorUm * 1000),
   };
   const readings = standing(row.readings, row.stock.entries).map(readingLine);
   return {

@@ -115,6 +115,7 @@ export function sayRests(line: PieceLine, say: (length: Nanometres) => string): 
 }
 
 export function sayThickness(line: PieceLine, say: (length: Nanometres) => string): string {
+  if (line.form === 'sheet') return 'A sheet is flat as it comes: nothing is taken off for flattening.';
   const warp = [line.cupNm, line.bowNm, line.twistNm].some((each) => each !== null);
   return `Thickness is less ${say(nanometres(FLATTENING))} for flattening both faces (common practice), ${warp ? 'and its measured cup, bow and twist' : 'with no warp measured'}.`;
 }

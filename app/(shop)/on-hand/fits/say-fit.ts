@@ -94,6 +94,8 @@ function shortCondition(condition: FitCondition, { prefer }: Sized): string {
       return condition.code;
     case 'sapwood-unknown':
       return 'sapwood not measured';
+    case 'photo-no-truer':
+      return 'its photo is no truer than that';
     case 'marks-of-before':
       return 'marks not looked at since it was measured';
     case 'too-heavy':
@@ -127,6 +129,8 @@ export function sayCondition(condition: FitCondition, { prefer, ...dates }: Size
   switch (condition.code) {
     case 'sapwood-unknown':
       return 'How deep its sapwood is was not measured: look where the heartwood ends before you lay out.';
+    case 'photo-no-truer':
+      return `Its outline is from a photo that may be off by ${onTheRule(condition.error, 'up', prefer)} where it is furthest from the sheet, and there is ${onTheRule(condition.spare, 'down', prefer)} to spare: measure it there before you cut.`;
     case 'marks-of-before':
       return `${condition.count === 1 ? 'A mark on it was' : `${condition.count} marks on it were`} made before it was measured as it is now. Look on its page whether they lie where they should.`;
     case 'too-heavy':
