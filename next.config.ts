@@ -22,6 +22,7 @@ const config: NextConfig = {
   typescript: { ignoreBuildErrors: true },
   serverExternalPackages: [
     'better-sqlite3',
+    'highs',
     '@prisma/adapter-better-sqlite3',
     '@prisma/schema-engine-wasm',
     'pdfkit',
