@@ -1,7 +1,7 @@
 import path from 'node:path';
 
-/** Where a book lives on disk: its database, its photos, its own settings of how it is served. */
-export type BookFiles = { folder: string; database: string; photos: string; serving: string };
+/** Where a book lives on disk: its database, its photos, its data sheets, its own settings of how it is served. */
+export type BookFiles = { folder: string; database: string; photos: string; sheets: string; serving: string };
 
 /** The files of the book in `FLITCHBOOK_DATA` (default `data/` in the project). */
 export function bookFiles(folder = process.env.FLITCHBOOK_DATA ?? path.join(process.cwd(), 'data')): BookFiles {
@@ -10,6 +10,7 @@ export function bookFiles(folder = process.env.FLITCHBOOK_DATA ?? path.join(proc
     folder: root,
     database: path.join(root, 'flitchbook.db'),
     photos: path.join(root, 'photos'),
+    sheets: path.join(root, 'sheets'),
     serving: path.join(root, 'serving.json'),
   };
 }

@@ -11,6 +11,7 @@ import { applyMigrations } from '@/prisma/schema-engine';
  */
 export async function prepareBook(files: BookFiles): Promise<string[]> {
   fs.mkdirSync(files.photos, { recursive: true });
+  fs.mkdirSync(files.sheets, { recursive: true });
   const { applied, missing } = checkVersion(files.database);
   if (missing.length === 0) return [];
   if (applied.length) await copyAside(files.database, missing[0] ?? '');

@@ -41,4 +41,6 @@ export type ResinSheet = {
   readonly mostRoom?: TenthsCelsius | undefined;
   /** By volume, hundredths of a per cent. */
   readonly shrinkageHundredths?: number | undefined;
+  /** The maker sells A and B as a set: both must carry the same lot. */
+  readonly setsTogether?: boolean | undefined;
 };

@@ -1,0 +1,33 @@
+import type { PourPlan } from '@/shared/pour/plan-pour';
+import type { ResinSheet } from '@/shared/pour/resin-sheet';
+import type { PourVoid } from '@/shared/pour/void-volume';
+import type { Nanometres } from '@/shared/units/nanometres';
+import type { Microlitres, Milligrams } from '@/shared/units/stock-unit';
+import type { TenthsCelsius } from '@/shared/units/tenths-celsius';
+
+/** What a pour is planned from, apart from the sheet and the days. */
+export type PourFigures = {
+  space: PourVoid;
+  sealArea: number;
+  sealPerSquareMetre: Microlitres;
+  leakagePercent: number;
+  lossPerBatch: Microlitres;
+  room: TenthsCelsius;
+  bucket: Milligrams;
+  minutesPerKilogram: number;
+  step: Milligrams;
+  lifts?: number | undefined;
+};
+
+/** A plan as the book keeps it: the form as it was typed, the sheet it was reckoned by, and what came out. */
+export type KeptPlan = {
+  typed: Record<string, string>;
+  figures: PourFigures;
+  sheet: ResinSheet;
+  depth: Nanometres;
+  plan: PourPlan;
+  /** Why it goes beyond the sheet; empty where it does not. */
+  reason: string;
+};
+
+export const readPlan = (text: string): KeptPlan => JSON.parse(text) as KeptPlan;
