@@ -1,19 +1,29 @@
 import type { Metadata } from 'next';
+import Link from 'next/link';
 import type { ReactNode } from 'react';
 import { bookForPage } from '@/app/_server/book/book-for-page';
 import { readWatch, type Watched } from '@/app/_server/watch/read-watch';
 import { sayWatch } from '@/app/_server/watch/say-watch';
 import type { WatchList } from '@/app/_server/watch/watch-list';
+import type { NoteList } from '@/app/_server/watch/watch-note';
+import { watchNotes } from '@/app/_server/watch/watch-notes';
+import { BellSetting } from '@/app/_ui/bell/bell-setting';
 import { Empty } from '@/app/_ui/empty';
 import { LinkKey } from '@/app/_ui/keys';
 import { Page } from '@/app/_ui/page';
 import { RibbonTable } from '@/app/_ui/rule/ribbon-table';
 import { Section } from '@/app/_ui/section';
+import { LaidOutKey } from '@/app/(shop)/watch/_ui/laid-out-key';
 import styles from '@/app/(shop)/watch/_ui/watch.module.css';
 import { WatchRows } from '@/app/(shop)/watch/_ui/watch-rows';
+import { NOTE_SECTIONS } from '@/app/(shop)/watch/note-sections';
 import { pieceWatchRow, ribbonRow, watchRow } from '@/app/(shop)/watch/watch-row';
 import { watchSpan } from '@/app/(shop)/watch/watch-span';
 import { sayDate } from '@/shared/calendar/say-date';
+import { RAG_CAUTION } from '@/shared/hazards/self-heating';
+import type { CurrencyCode } from '@/shared/units/currency';
+import { minorUnits } from '@/shared/units/minor-units';
+import { printMoney } from '@/shared/units/print-money';
 
 export const metadata: Metadata = { title: 'Watch' };
 
@@ -24,6 +34,7 @@ const MOST = 400;
 const BEFORE_RULE: [WatchList, title: string][] = [
   ['on-hold', 'On hold'],
   ['spoilt', 'Spoilt'],
+  ['retest', 'To test again'],
 ];
 const AFTER_RULE: [WatchList, title: string][] = [
   ['forgotten', 'Opened and forgotten'],
@@ -34,7 +45,7 @@ const AFTER_RULE: [WatchList, title: string][] = [
 export default async function WatchPage({ searchParams }: { searchParams: Promise<{ all?: string | string[] }> }) {
   const { all } = await searchParams;
   const { book, head } = await bookForPage();
-  const watch = await readWatch(book, head);
+  const [watch, notes] = await Promise.all([readWatch(book, head), watchNotes(book, head)]);
   const { today, units: prefer, dateOrder: order } = head;
   const shown = <T,>(list: string, rows: readonly T[]) => rows.slice(0, all === list ? MOST : FEW);
   const onRule = [...watch.lists.expired.groups, ...watch.lists.expiring.groups];
@@ -46,10 +57,11 @@ export default async function WatchPage({ searchParams }: { searchParams: Promis
     watch.lists.expired.containers ? 'Past their day' : '',
     watch.lists.expiring.containers ? 'To use first' : '',
   ].filter(Boolean);
-  const quiet = sayWatch(watch);
+  const quiet = sayWatch(watch, notes);
   const isQuiet =
     onRule.length === 0 &&
     watch.heldPieceCount === 0 &&
+    Object.values(notes).every((lines) => lines.length === 0) &&
     [...BEFORE_RULE, ...AFTER_RULE].every(([list]) => watch.lists[list].containers === 0);
 
   const listSection = ([list, title]: [WatchList, string]) => {
@@ -70,6 +82,35 @@ export default async function WatchPage({ searchParams }: { searchParams: Promis
     );
   };
 
+  const noteSection = (list: NoteList, under?: ReactNode) => {
+    const lines = notes[list];
+    if (lines.length === 0) return null;
+    const rows = shown(list, lines);
+    const { title, one, many } = NOTE_SECTIONS[list];
+    return (
+      <WatchSection
+        list={list}
+        title={title}
+        containers={lines.length}
+        unit={one}
+        units={many}
+        shown={rows.length}
+        groups={lines.length}
+        order={list === 'bench' ? 'the earliest first' : undefined}
+      >
+        {under}
+        <WatchRows label={title} rows={rows} />
+        {list === 'rags' ? (
+          <div className={styles.more}>
+            <LaidOutKey />
+          </div>
+        ) : null}
+      </WatchSection>
+    );
+  };
+  const atRisk = watch.lists.expiring.costMinor;
+  const money = printMoney(minorUnits(atRisk), head.currency as CurrencyCode);
+
   return (
     <Page title="Watch" context={sayDate(today, { order })} settings>
       {isQuiet ? (
@@ -86,7 +127,20 @@ export default async function WatchPage({ searchParams }: { searchParams: Promis
       ) : (
         <p className={styles.sum}>{quiet}</p>
       )}
+      {noteSection(
+        'rags',
+        <div className={styles.caution}>
+          <p>
+            <strong>{RAG_CAUTION.danger}</strong>
+          </p>
+          <p>{RAG_CAUTION.todo}</p>
+          <p className={styles.soft}>{RAG_CAUTION.defers}</p>
+        </div>,
+      )}
+      {noteSection('bench')}
       {BEFORE_RULE.map(listSection)}
+      {noteSection('planned')}
+      {noteSection('due')}
       {onRule.length > 0 ? (
         <WatchSection
           list="rule"
@@ -95,6 +149,7 @@ export default async function WatchPage({ searchParams }: { searchParams: Promis
           shown={rule.length}
           groups={onRule.length}
           order="those nearest to today"
+          beside={atRisk > 0 ? `${money} at risk in what is to be used first` : undefined}
         >
           <RibbonTable
             {...watchSpan(limits, today)}
@@ -105,7 +160,10 @@ export default async function WatchPage({ searchParams }: { searchParams: Promis
           />
         </WatchSection>
       ) : null}
+      {noteSection('samples')}
+      {noteSection('readings')}
       {AFTER_RULE.map(listSection)}
+      {noteSection('idle')}
       {watch.heldPieceCount > 0 ? (
         <WatchSection
           list="wood"
@@ -121,6 +179,22 @@ export default async function WatchPage({ searchParams }: { searchParams: Promis
           />
         </WatchSection>
       ) : null}
+      <p>
+        <Link href="/samples">The shelf of kept samples</Link>
+      </p>
+      <Section title="Without looking here">
+        <div className={styles.ways}>
+          <BellSetting />
+          <div>
+            <p>Every day in the book can stand in your own calendar too.</p>
+            <p className={styles.more}>
+              <LinkKey href="/settings#calendar" variant="ghost">
+                The calendar’s address
+              </LinkKey>
+            </p>
+          </div>
+        </div>
+      </Section>
     </Page>
   );
 }
@@ -130,6 +204,9 @@ interface WatchSectionProps {
   title: string;
   containers: number;
   unit?: string;
+  units?: string;
+  /** Said beside the count. */
+  beside?: string;
   /** Lines shown, of how many. */
   shown: number;
   groups: number;
@@ -144,6 +221,8 @@ function WatchSection({
   title,
   containers,
   unit = 'container',
+  units = `${unit}s`,
+  beside,
   shown,
   groups,
   order = 'the most urgent first',
@@ -152,7 +231,9 @@ function WatchSection({
   return (
     <Section
       title={<span id={list}>{title}</span>}
-      aside={`${containers.toLocaleString('en')} ${containers === 1 ? unit : `${unit}s`}`}
+      aside={[`${containers.toLocaleString('en')} ${containers === 1 ? unit : units}`, beside]
+        .filter(Boolean)
+        .join(', ')}
     >
       {children}
       {shown < groups ? (

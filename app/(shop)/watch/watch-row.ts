@@ -88,6 +88,17 @@ export function watchRow(
       toDo: 'Look into it. Weigh what is left, or write it off.',
     };
   }
+  if (list === 'retest') {
+    const ends = verdict.governing?.lastGoodDay ?? today;
+    const left = daysBetween(today, ends);
+    return {
+      ...common,
+      href: watched.count > 1 || !line.candidate.container.opened ? `/lots/${line.lotId}` : common.href,
+      says: left < 0 ? `lapsed ${sayDays(left)}` : left === 0 ? 'its last day' : `${sayDays(left)} left`,
+      why: `It rests on a test that ${left < 0 ? 'held' : 'holds'} to ${sayDate(ends, { order, today })}.`,
+      toDo: 'Test it again before it goes into a job, and write down what you see.',
+    };
+  }
   return {
     ...common,
     says: reason && HOLDS[reason.code],

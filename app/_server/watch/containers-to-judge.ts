@@ -1,12 +1,19 @@
+import { instantOf } from '@/app/_server/ledger/instant-of';
 import { CONTAINER_COLUMNS, CONTAINER_TABLES } from '@/app/_server/stock/container-columns';
-import { type ContainerLine, containerLine, type JudgeableRow, policySelect } from '@/app/_server/stock/judgeable';
+import {
+  type ContainerLine,
+  containerLine,
+  INSPECTION_COLUMNS,
+  type JudgeableRow,
+  policySelect,
+} from '@/app/_server/stock/judgeable';
 import { SOON_DAYS } from '@/app/_server/watch/watch-list';
 import type { OpenBook } from '@/prisma/open-book';
 import { addDays } from '@/shared/calendar/add-days';
 import type { CalendarDate } from '@/shared/calendar/calendar-date';
 
-/** A container in the shop, ready for the judge, and when it was last moved, milliseconds. */
-export type InShop = { line: ContainerLine; movedAt: number };
+/** A container in the shop, ready for the judge, when it was last moved, milliseconds, and what it cost when full. */
+export type InShop = { line: ContainerLine; movedAt: number; cost: { minor: bigint; currency: string } | null };
 
 /** A column of the flat read: SQLite and PostgreSQL differ in what a raw boolean, big integer or instant comes as. */
 type Raw = string | number | bigint | boolean | Date | null;
@@ -37,6 +44,8 @@ type FlatRow = Record<
   | 'usePrecision'
   | 'useConfirmed'
   | 'productId'
+  | 'costMinor'
+  | 'currency'
   | 'movedAt',
   Raw
 >;
@@ -53,7 +62,7 @@ export async function containersToJudge(book: OpenBook, today: CalendarDate): Pr
   const horizon = addDays(today, widest);
   const [rows, inspections] = await Promise.all([
     book.read.$queryRaw<FlatRow[]>`
-      SELECT ${CONTAINER_COLUMNS}, e."happenedAt" AS "movedAt"
+      SELECT ${CONTAINER_COLUMNS}, c."costMinor", c."currency", e."happenedAt" AS "movedAt"
       FROM ${CONTAINER_TABLES}
       LEFT JOIN "Movement" m ON m."id" = s."lastMovementId"
       LEFT JOIN "Entry" e ON e."id" = m."entryId"
@@ -68,7 +77,7 @@ export async function containersToJudge(book: OpenBook, today: CalendarDate): Pr
       )
       ORDER BY c."stockId"`,
     book.read.inspection.findMany({
-      select: { id: true, lotId: true, madeOn: true, passed: true, validUntil: true, kind: true, containerId: true },
+      select: { ...INSPECTION_COLUMNS, lotId: true },
     }),
   ]);
   const policies = new Map(products.map((product) => [product.id, product]));
@@ -117,13 +126,11 @@ export async function containersToJudge(book: OpenBook, today: CalendarDate): Pr
       },
       product,
     });
-    return [{ line, movedAt: instant(row.movedAt) }];
+    const { costMinor, currency } = row;
+    const cost =
+      costMinor === null || currency === null ? null : { minor: BigInt(Number(costMinor)), currency: String(currency) };
+    return [{ line, movedAt: instantOf(row.movedAt), cost }];
   });
 }
 
 const text = (raw: Raw) => (raw === null ? null : String(raw));
-
-function instant(raw: Raw): number {
-  if (raw === null) return 0;
-  return raw instanceof Date ? raw.getTime() : new Date(typeof raw === 'string' ? raw : Number(raw)).getTime();
-}

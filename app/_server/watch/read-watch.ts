@@ -9,6 +9,7 @@ import { dateIn } from '@/shared/calendar/date-in';
 import { daysBetween } from '@/shared/calendar/days-between';
 import { judge } from '@/shared/shelf-life/judge';
 import type { Verdict } from '@/shared/shelf-life/types/verdict';
+import { shareOfCost } from '@/shared/units/share-of-cost';
 
 /** Containers of one lot that need the same thing for the same reason; most often one. */
 export type Watched = {
@@ -17,10 +18,12 @@ export type Watched = {
   verdict: Verdict;
   count: number;
   openedDays?: number;
+  /** What is left of them has cost, minor units of the book's currency, as far as it is known. */
+  costMinor: number;
 };
 
 /** One list: its groups, the most urgent first, and how many containers they are in all. */
-type WatchedList = { groups: Watched[]; containers: number };
+type WatchedList = { groups: Watched[]; containers: number; costMinor: number };
 
 /** What needs attention. A container stands in the first list that fits it. */
 export type Watch = {
@@ -36,7 +39,7 @@ const MOST_PIECES = 100;
 /** Looks at every container in the shop as for a client's piece today, and sorts out what needs attention. */
 export async function readWatch(
   book: OpenBook,
-  { today, timeZone }: { today: CalendarDate; timeZone: string },
+  { today, timeZone, currency }: { today: CalendarDate; timeZone: string; currency?: string },
 ): Promise<Watch> {
   const held = { stock: { hold: { not: 'free' }, quantity: { gt: 0 } } };
   const [toJudge, containers, pieces, heldPieceCount] = await Promise.all([
@@ -47,7 +50,7 @@ export async function readWatch(
   ]);
   const longAgo = addDays(today, -FORGOTTEN_DAYS);
   const groups = new Map<string, Watched & { list: WatchList }>();
-  for (const { line, movedAt } of toJudge) {
+  for (const { line, movedAt, cost } of toJudge) {
     const verdict = judge({ ...line.candidate, purpose: 'client', dayOfUse: today, today });
     const openedOn = line.candidate.container.opened?.on;
     // Finding the day of an instant is slow, and matters only for what has stood open for long.
@@ -56,26 +59,34 @@ export async function readWatch(
     if (!list) continue;
     const key = groupKey(list, line, verdict);
     const known = groups.get(key);
-    if (known) known.count += 1;
-    else
+    const costMinor = cost?.currency === currency ? costOfLeft(line, cost?.minor) : 0;
+    if (known) {
+      known.count += 1;
+      known.costMinor += costMinor;
+    } else
       groups.set(key, {
         list,
         line,
         verdict,
         count: 1,
+        costMinor,
         openedDays: openedOn ? daysBetween(openedOn, today) : undefined,
       });
   }
   const lists = Object.fromEntries(
-    WATCH_LISTS.map((list) => [list, { groups: [], containers: 0 }]),
+    WATCH_LISTS.map((list) => [list, { groups: [], containers: 0, costMinor: 0 }]),
   ) as unknown as Watch['lists'];
   for (const { list, ...group } of groups.values()) {
     lists[list].groups.push(group);
     lists[list].containers += group.count;
+    lists[list].costMinor += group.costMinor;
   }
   for (const list of WATCH_LISTS) lists[list].groups.sort(ORDER[list]);
   return { lists, heldPieces: pieces.map(pieceLine), heldPieceCount, containers };
 }
+
+const costOfLeft = ({ left, size }: ContainerLine, minor = 0n) =>
+  size > 0 ? shareOfCost(minor, { left: BigInt(left), size: BigInt(size) }) : 0;
 
 /** What is the lot's own matter is one line, however many containers it has; what is the container's is a line each. */
 function groupKey(list: WatchList, line: ContainerLine, verdict: Verdict): string {
@@ -83,6 +94,7 @@ function groupKey(list: WatchList, line: ContainerLine, verdict: Verdict): strin
   const ofLot =
     list === 'undated' ||
     list === 'unconfirmed' ||
+    list === 'retest' ||
     (list === 'on-hold' && worst && 'scope' in worst && worst.scope === 'lot') ||
     // Once opened, each has a day of its own.
     ((list === 'expired' || list === 'expiring') && !line.candidate.container.opened);
@@ -100,6 +112,7 @@ const byName = (a: Watched, b: Watched) =>
 const ORDER: Record<WatchList, (a: Watched, b: Watched) => number> = {
   'on-hold': byName,
   spoilt: byName,
+  retest: byLimit,
   expired: byLimit,
   expiring: byLimit,
   forgotten: (a, b) => (b.openedDays ?? 0) - (a.openedDays ?? 0) || a.line.stockId - b.line.stockId,

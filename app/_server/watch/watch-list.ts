@@ -4,11 +4,22 @@ import type { ReasonCode } from '@/shared/shelf-life/types/reason';
 import type { Verdict } from '@/shared/shelf-life/types/verdict';
 
 /** The lists of Watch that containers stand in, the most urgent first. */
-export const WATCH_LISTS = ['on-hold', 'spoilt', 'expired', 'expiring', 'forgotten', 'undated', 'unconfirmed'] as const;
+export const WATCH_LISTS = [
+  'on-hold',
+  'spoilt',
+  'retest',
+  'expired',
+  'expiring',
+  'forgotten',
+  'undated',
+  'unconfirmed',
+] as const;
 export type WatchList = (typeof WATCH_LISTS)[number];
 
 /** A limit this many days away, or fewer, is shown; more where the material's own care window is wider. */
 export const SOON_DAYS = 60;
+/** An inspection or test pour that a container rests on is to be made again so many days before it ends. */
+const RETEST_DAYS = 14;
 /** Opened longer ago than this and not moved since. */
 export const FORGOTTEN_DAYS = 60;
 
@@ -36,6 +47,8 @@ export function watchListOf(
   const longAgo = addDays(today, -FORGOTTEN_DAYS);
   if (has('on-hold')) return 'on-hold';
   if (has('spoilt')) return 'spoilt';
+  if (verdict.governing?.basis === 'inspection' && verdict.governing.lastGoodDay <= addDays(today, RETEST_DAYS))
+    return 'retest';
   if (has('expired')) return 'expired';
   if (near || (lastGoodDay && lastGoodDay <= addDays(today, SOON_DAYS))) return 'expiring';
   if (openedOn && openedOn < longAgo && (!movedOn || movedOn < longAgo)) return 'forgotten';

@@ -181,7 +181,7 @@ describe('Watch', () => {
       WATCH_LISTS.map((list) => [list, { groups: [], containers: 0 }]),
     ) as unknown as Watch['lists'];
     expect(sayWatch({ lists: none, heldPieceCount: 0 })).toBe('Nothing needs you today.');
-    expect(sayWatch({ lists: { ...none, expired: { groups: [], containers: 1 } }, heldPieceCount: 1 })).toBe(
+    expect(sayWatch({ lists: { ...none, expired: { ...none.expired, containers: 1 } }, heldPieceCount: 1 })).toBe(
       '1 past its day, 1 piece of wood on hold.',
     );
   });

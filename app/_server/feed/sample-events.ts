@@ -1,0 +1,24 @@
+import type { FeedEvent } from '@/app/_server/feed/feed-event';
+import { samplesToLookAt } from '@/app/_server/watch/samples-to-look-at';
+import type { OpenBook } from '@/prisma/open-book';
+
+/** The days to look at kept samples again. */
+export async function sampleEvents(book: OpenBook): Promise<FeedEvent[]> {
+  const samples = await samplesToLookAt(book);
+  const looks = await book.read.sampleLook.groupBy({
+    by: ['sampleId'],
+    where: { sampleId: { in: samples.map(({ id }) => id) } },
+    _max: { entryId: true },
+  });
+  const looked = new Map(looks.map(({ sampleId, _max }) => [sampleId, _max.entryId ?? 0]));
+  return samples.map(({ id, entryId, name, lookOn, place, pour }) => ({
+    id: `sample-${id}`,
+    day: lookOn,
+    summary: `Look at the sample: ${name}`,
+    description: [pour ? `Of ${pour}.` : '', place ? `In ${place}.` : '', 'Press it, hold it to the light.']
+      .filter(Boolean)
+      .join(' '),
+    path: '/samples',
+    entryId: Math.max(entryId, looked.get(id) ?? 0),
+  }));
+}
