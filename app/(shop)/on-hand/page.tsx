@@ -26,6 +26,8 @@ export default async function OnHandPage({
         <span className={styles.ways}>
           <Link href="/places">Places</Link>
           <Link href="/products">Products</Link>
+          <Link href="/on-hand/buy">To buy</Link>
+          <Link href="/on-hand/arriving">Arriving</Link>
         </span>
       }
     >

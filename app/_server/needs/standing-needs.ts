@@ -1,0 +1,123 @@
+import { STANDS } from '@/app/_server/timeline/standing';
+import type { Prisma } from '@/prisma/generated/client';
+import type { WriteTransaction } from '@/prisma/open-book';
+import type { CalendarDate } from '@/shared/calendar/calendar-date';
+import type { Purpose } from '@/shared/shelf-life/types/verdict';
+import type { StockUnit } from '@/shared/units/stock-unit';
+
+/** What of wood is looked for; '' and null where anything will do. Lengths in nanometres. */
+type WoodWanted = {
+  species: string;
+  form: string;
+  lengthNm: number | null;
+  widthNm: number | null;
+  thicknessNm: number | null;
+};
+
+/** A need that stands, with the day it is for. */
+export type NeedFacts = {
+  id: number;
+  jobId: number;
+  job: string;
+  purpose: Purpose;
+  /** The job is agreed, and not yet over: what it needs is to be kept for it. */
+  firm: boolean;
+  kind: 'wood' | 'material';
+  on: CalendarDate;
+  /** The step whose day it is; null where it is the job's day of use. */
+  step: string | null;
+  stepId: number | null;
+  stepDone: boolean;
+  liftId: number | null;
+  liftPoured: boolean;
+  part: string | null;
+  surface: string;
+  note: string;
+  unit: StockUnit;
+  amount: number;
+  product: { id: number; name: string } | null;
+  system: { id: number; name: string; part: 'A' | 'B' } | null;
+  wood: WoodWanted | null;
+};
+
+const FIRM = new Set(['agreed', 'making', 'curing', 'ready']);
+
+/** The needs that stand of the jobs that fit, by their days. */
+export async function standingNeeds(
+  tx: Pick<WriteTransaction, 'need'>,
+  where: Prisma.NeedWhereInput,
+): Promise<NeedFacts[]> {
+  const rows = await tx.need.findMany({
+    where: { AND: [where, STANDS] },
+    orderBy: { id: 'asc' },
+    select: {
+      id: true,
+      jobId: true,
+      kind: true,
+      species: true,
+      form: true,
+      lengthNm: true,
+      widthNm: true,
+      thicknessNm: true,
+      resinPart: true,
+      unit: true,
+      amount: true,
+      surface: true,
+      note: true,
+      liftId: true,
+      stepId: true,
+      job: { select: { name: true, purpose: true, dayOfUse: true, stage: true, state: true } },
+      part: { select: { name: true } },
+      product: { select: { id: true, name: true } },
+      system: { select: { id: true, name: true } },
+      lift: { select: { pouredBy: { select: { reversedBy: { select: { id: true } } } } } },
+      step: {
+        select: {
+          name: true,
+          day: true,
+          doneBy: { select: { reversedBy: { select: { id: true } } } },
+          entry: { select: { reversedBy: { select: { id: true } } } },
+          removedBy: { select: { reversedBy: { select: { id: true } } } },
+        },
+      },
+    },
+  });
+  const stands = (entry: { reversedBy: unknown } | null | undefined) => Boolean(entry) && entry?.reversedBy === null;
+  const needs = rows.map((row): NeedFacts => {
+    const step = row.step && stands(row.step.entry) && !stands(row.step.removedBy) ? row.step : null;
+    return {
+      id: row.id,
+      jobId: row.jobId,
+      job: row.job.name,
+      purpose: row.job.purpose as Purpose,
+      firm: row.job.state === 'open' && FIRM.has(row.job.stage),
+      kind: row.kind as NeedFacts['kind'],
+      on: (step?.day ?? row.job.dayOfUse) as CalendarDate,
+      step: step?.name ?? null,
+      stepId: step ? row.stepId : null,
+      stepDone: stands(step?.doneBy),
+      liftId: row.liftId,
+      liftPoured: stands(row.lift?.pouredBy),
+      part: row.part?.name ?? null,
+      surface: row.surface,
+      note: row.note,
+      unit: row.unit as StockUnit,
+      amount: Number(row.amount),
+      product: row.product,
+      system: row.system && { ...row.system, part: row.resinPart as 'A' | 'B' },
+      wood:
+        row.kind === 'wood'
+          ? {
+              species: row.species,
+              form: row.form,
+              lengthNm: numberOf(row.lengthNm),
+              widthNm: numberOf(row.widthNm),
+              thicknessNm: numberOf(row.thicknessNm),
+            }
+          : null,
+    };
+  });
+  return needs.sort((a, b) => (a.on < b.on ? -1 : a.on > b.on ? 1 : a.id - b.id));
+}
+
+const numberOf = (value: bigint | null) => (value === null ? null : Number(value));
