@@ -8,7 +8,8 @@ import { containerPage } from '@/app/_server/stock/container-page';
 import { noteCondition } from '@/app/_server/stock/note-condition';
 import { openContainer } from '@/app/_server/stock/open-container';
 import { weighContainer } from '@/app/_server/stock/weigh-container';
-import { conditionSchema, openSchema, weighSchema } from '@/app/(shop)/containers/schema';
+import { recordTreatment } from '@/app/_server/treatments/record-treatment';
+import { conditionSchema, openSchema, treatSchema, weighSchema } from '@/app/(shop)/containers/schema';
 
 export async function openAction(key: string, input: unknown) {
   return act(async () => openSchema(await typingContext()), key, input, openContainer);
@@ -28,4 +29,8 @@ async function weighSchemaFor(input: unknown) {
   // Of a container that is not in the book nothing is known; the command refuses it in its own words.
   const thing = { unit: page?.line.unit ?? ('mg' as const), densityGramsPerLitre: page?.densityGramsPerLitre ?? null };
   return weighSchema(await typingContext(), thing);
+}
+
+export async function treatAction(key: string, input: unknown) {
+  return act(async () => treatSchema(await typingContext()), key, input, recordTreatment);
 }

@@ -1,7 +1,8 @@
 import { z } from 'zod';
-import { happenedOn, thingLabel, words } from '@/app/(shop)/_parts/acts/schemas';
+import { happenedOn, readTemperature, thingLabel, words } from '@/app/(shop)/_parts/acts/schemas';
 import { readFields, type Typing } from '@/app/(shop)/arrive/read-fields';
 import { leftByWeight, sayWeighedError } from '@/app/(shop)/containers/left-by-weight';
+import { TREATMENT_KINDS } from '@/shared/shelf-life/conditions-after';
 import { CONDITIONS } from '@/shared/shelf-life/types/container-facts';
 import { printQuantity } from '@/shared/units/print-quantity';
 import { milligrams, type StockUnit } from '@/shared/units/stock-unit';
@@ -64,4 +65,25 @@ export function weighSchema(typing: Typing, { unit, densityGramsPerLitre }: Weig
     const how = `${say(gross)} with the container, ${say(tare)} empty${computed}`;
     return { label, left: weighed.value.left, why: [how, own].filter(Boolean).join('. '), happenedOn: day };
   });
+}
+
+/** What was done to the content of a container, as typed. */
+export function treatSchema(typing: Typing) {
+  return z
+    .object({
+      label: thingLabel,
+      kind: z.enum(TREATMENT_KINDS, 'Say what was done.'),
+      doneOn: words(60),
+      temperature: words(40),
+      minutes: words(10),
+      note: words(500),
+    })
+    .transform(({ temperature, ...typed }, context) => {
+      const read = readFields(typing, context);
+      const doneOn = read.day('doneOn', typed.doneOn);
+      if (typed.doneOn.trim() === '') read.say('doneOn', 'Give the day.');
+      const tenthsC = readTemperature(temperature, typing, read);
+      const minutes = typed.minutes.trim() === '' ? undefined : read.count('minutes', typed.minutes, 9999);
+      return doneOn ? { ...typed, doneOn, tenthsC, minutes } : z.NEVER;
+    });
 }

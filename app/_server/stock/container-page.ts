@@ -12,6 +12,12 @@ export type InspectionLine = {
   validUntil: string | null;
   method: string;
   note: string;
+  massMg: number | null;
+  roomTenthsC: number | null;
+  minutes: number | null;
+  result: string;
+  /** The other lot of a pair that was tried together. */
+  pairLot: { lotId: number; code: string | null; product: string } | null;
   photo: string | null;
   /** The one container it speaks for, or the whole lot. */
   container: string | null;
@@ -91,6 +97,11 @@ export async function inspectionsOf(book: OpenBook, lotId: number): Promise<Insp
       validUntil: true,
       method: true,
       note: true,
+      massMg: true,
+      roomTenthsC: true,
+      minutes: true,
+      result: true,
+      pairLot: { select: { stockId: true, code: true, product: { select: { name: true } } } },
       photo: { select: { file: true } },
       container: { select: { stock: { select: { label: true } } } },
     },
@@ -98,6 +109,8 @@ export async function inspectionsOf(book: OpenBook, lotId: number): Promise<Insp
   return rows.map((row) => ({
     ...row,
     kind: row.kind === 'test-pour' ? ('test-pour' as const) : ('inspection' as const),
+    massMg: row.massMg === null ? null : Number(row.massMg),
+    pairLot: row.pairLot && { lotId: row.pairLot.stockId, code: row.pairLot.code, product: row.pairLot.product.name },
     photo: row.photo?.file ?? null,
     container: row.container?.stock.label ?? null,
   }));

@@ -1,6 +1,7 @@
 import type { Command } from '@/app/_server/act';
 import { momentOf, refuseDayOfAmount } from '@/app/_server/ledger/happened-on';
 import { writeEntry } from '@/app/_server/ledger/write-entry';
+import { breakPromises, brokenPromises, losersOf } from '@/app/_server/promises/broken-promises';
 import type { CalendarDate } from '@/shared/calendar/calendar-date';
 import { err, ok } from '@/shared/result/result';
 
@@ -11,8 +12,14 @@ export type Discard = {
   happenedOn?: CalendarDate;
 };
 
-/** Takes what is left of a container, or a piece, off the shelf for good: thrown away, given away, lost. */
-export const discard: Command<Discard, { label: string }> = async (book, by, input) => {
+/** `broken`: the jobs it was promised to, and how much each loses, small units. */
+export type Discarded = { label: string; broken: { jobId: number; job: string; amount: number }[] };
+
+/**
+ * Takes what is left of a container, or a piece, off the shelf for good: thrown away, given away, lost. What is gone is gone,
+ * promised or not: the promises go with it, and the jobs that lose are named.
+ */
+export const discard: Command<Discard, Discarded> = async (book, by, input) => {
   const happenedAt = await momentOf(book, by.now, input.happenedOn);
   return writeEntry(book, { ...by, kind: 'discarded', request: input, happenedAt }, async (pen) => {
     const why = input.why.trim();
@@ -22,6 +29,7 @@ export const discard: Command<Discard, { label: string }> = async (book, by, inp
       select: {
         id: true,
         quantity: true,
+        ownerJob: { select: { id: true, name: true } },
         container: { select: { receivedOn: true } },
         piece: { select: { receivedOn: true } },
       },
@@ -32,8 +40,19 @@ export const discard: Command<Discard, { label: string }> = async (book, by, inp
     const thing = { stockId: row.id, label: input.label, receivedOn: receivedOn as CalendarDate };
     const impossible = await refuseDayOfAmount(pen, thing, input.happenedOn);
     if (impossible) return err(impossible);
-    await pen.enter({ why }, { label: input.label });
-    const moved = await pen.move(row.id, { quantityDelta: -Number(row.quantity) });
-    return moved.ok ? ok({ label: input.label }) : moved;
+    const broken = await brokenPromises(pen.tx, row.id, 0);
+    const { ownerJob } = row;
+    const answer: Discarded = {
+      label: input.label,
+      broken: ownerJob ? [{ jobId: ownerJob.id, job: ownerJob.name, amount: 1 }] : losersOf(broken),
+    };
+    await pen.enter({ why }, answer);
+    const moved = await pen.move(row.id, {
+      quantityDelta: -Number(row.quantity),
+      ...(ownerJob ? { jobId: null } : {}),
+    });
+    if (!moved.ok) return moved;
+    await breakPromises(pen, broken);
+    return ok(answer);
   });
 };

@@ -1,6 +1,7 @@
 import type { Command } from '@/app/_server/act';
 import { refuseClosedJob } from '@/app/_server/jobs/refuse-closed-job';
 import { writeEntry } from '@/app/_server/ledger/write-entry';
+import { refusePromised } from '@/app/_server/promises/refuse-promised';
 import { loadPiece } from '@/app/_server/stock/load-piece';
 import { dateIn } from '@/shared/calendar/date-in';
 import { err, ok } from '@/shared/result/result';
@@ -42,6 +43,8 @@ export const givePiece: Command<GivePiece, GivenPiece> = (book, by, input) =>
       const stop = verdict.reasons.find((reason) => reason.weight === 'stop');
       if (stop) {
         if (stop.code === 'gone') return err({ code: 'already-empty', facts: { label: piece.label } });
+        const elsewhere = await refusePromised(pen.tx, { stockId: piece.stockId, jobId: job.id, taken: 1, left: 1 });
+        if (elsewhere) return err({ ...elsewhere, field: 'jobId' });
         return err({ code: 'stop-not-overridable', facts: { label: piece.label, because: stop.code } });
       }
       const answer = { entryId: pen.entryId, label: piece.label, job: job.name };

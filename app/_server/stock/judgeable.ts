@@ -35,6 +35,17 @@ export const policySelect = {
   system: { select: { id: true, name: true } },
 } as const;
 
+/** The columns of an inspection that the judge needs. */
+export const INSPECTION_COLUMNS = {
+  id: true,
+  madeOn: true,
+  passed: true,
+  validUntil: true,
+  kind: true,
+  containerId: true,
+  pairLotId: true,
+} as const;
+
 /** The columns of a container row that a verdict and a list line need. */
 export const judgeableSelect = {
   stockId: true,
@@ -69,7 +80,7 @@ export const judgeableSelect = {
       useConfirmed: true,
       stock: { select: { hold: true } },
       inspections: {
-        select: { id: true, madeOn: true, passed: true, validUntil: true, kind: true, containerId: true },
+        select: INSPECTION_COLUMNS,
       },
     },
   },
@@ -120,6 +131,7 @@ export type JudgeableRow = {
       validUntil: string | null;
       kind: string;
       containerId: number | null;
+      pairLotId: number | null;
     }[];
   };
   product: PolicyRow;
@@ -183,7 +195,7 @@ export function containerLine(row: JudgeableRow): ContainerLine {
         hold: row.stock.hold as HoldState,
         statedOpenedLife: lifeOf(row.openedLifeCount, row.openedLifeUnit),
       },
-      inspections: row.lot.inspections.map(inspectionOf),
+      inspections: inspectionsAlone(row.lot.inspections),
     },
   };
 }
@@ -227,8 +239,19 @@ function lifeOf(count: number | null, unit: string | null): Life | undefined {
   return count === null || unit === null ? undefined : { count, unit: unit as Life['unit'] };
 }
 
+/**
+ * What a lot was found to be by itself. Two lots tried together and found good say nothing of one of them with a third;
+ * found bad, they speak against both, since nobody knows which it was, until a later try of this one came out well.
+ */
+export function inspectionsAlone(rows: JudgeableRow['lot']['inspections']): Inspection[] {
+  const isCleared = ({ id }: { id: number }) => rows.some((later) => later.id > id && later.passed);
+  return rows
+    .filter((row) => row.pairLotId === null || (!row.passed && !isCleared(row)))
+    .map((row) => inspectionOf(row));
+}
+
 /** An inspection row as the judge takes it. */
-export function inspectionOf(row: JudgeableRow['lot']['inspections'][number]): Inspection {
+function inspectionOf(row: JudgeableRow['lot']['inspections'][number]): Inspection {
   return {
     id: String(row.id),
     on: row.madeOn as CalendarDate,

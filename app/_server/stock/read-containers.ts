@@ -53,7 +53,7 @@ export async function readContainers(
 async function inspectionsOf(tx: SqlReader, lotIds: number[]): Promise<Map<number, InspectionRow[]>> {
   const found = new Map<number, InspectionRow[]>();
   const rows = await tx.$queryRaw<InspectionRow[]>`
-    SELECT "id", "lotId", "containerId", "madeOn", "passed", "validUntil", "kind" FROM "Inspection"
+    SELECT "id", "lotId", "containerId", "pairLotId", "madeOn", "passed", "validUntil", "kind" FROM "Inspection"
     WHERE ${lotIds.length ? Prisma.sql`"lotId" IN (${Prisma.join(lotIds)})` : NOTHING} ORDER BY "id"`;
   for (const row of rows) found.set(row.lotId, [...(found.get(row.lotId) ?? []), row]);
   return found;

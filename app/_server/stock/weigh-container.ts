@@ -1,6 +1,7 @@
 import type { Command } from '@/app/_server/act';
 import { momentOf, refuseDayOfAmount } from '@/app/_server/ledger/happened-on';
 import { writeEntry } from '@/app/_server/ledger/write-entry';
+import { breakPromises, brokenPromises, losersOf } from '@/app/_server/promises/broken-promises';
 import { loadContainer } from '@/app/_server/stock/load-container';
 import type { CalendarDate } from '@/shared/calendar/calendar-date';
 import { err, ok } from '@/shared/result/result';
@@ -14,8 +15,18 @@ export type WeighContainer = {
   happenedOn?: CalendarDate;
 };
 
-/** What is really left in a container, in its small unit, as weighed or measured. */
-export const weighContainer: Command<WeighContainer, { label: string; delta: number }> = async (book, by, input) => {
+/** `broken`: the jobs that were promised more than is there, and how much each loses, small units. */
+export type WeighedAgain = {
+  label: string;
+  delta: number;
+  broken: { jobId: number; job: string; amount: number }[];
+};
+
+/**
+ * What is really left in a container, in its small unit, as weighed or measured. The scale is right: where less is there
+ * than was promised, the newest promises are lowered in the same entry, and the jobs that lose are named.
+ */
+export const weighContainer: Command<WeighContainer, WeighedAgain> = async (book, by, input) => {
   const happenedAt = await momentOf(book, by.now, input.happenedOn);
   return writeEntry(book, { ...by, kind: 'weighed', request: input, happenedAt }, async (pen) => {
     const line = await loadContainer(pen.tx, input.label);
@@ -26,8 +37,12 @@ export const weighContainer: Command<WeighContainer, { label: string; delta: num
     const impossible = await refuseDayOfAmount(pen, line, input.happenedOn);
     if (impossible) return err(impossible);
     const delta = input.left - line.left;
-    await pen.enter({ why: input.why, productId: line.productId }, { label: line.label, delta });
+    const broken = await brokenPromises(pen.tx, line.stockId, input.left);
+    const answer: WeighedAgain = { label: line.label, delta, broken: losersOf(broken) };
+    await pen.enter({ why: input.why, productId: line.productId }, answer);
     const moved = await pen.move(line.stockId, { quantityDelta: delta });
-    return moved.ok ? ok({ label: line.label, delta }) : moved;
+    if (!moved.ok) return moved;
+    await breakPromises(pen, broken);
+    return ok(answer);
   });
 };

@@ -5,6 +5,8 @@ import { bookForPage } from '@/app/_server/book/book-for-page';
 import { listPlaces } from '@/app/_server/places/place-page';
 import { placeChoices, placeTree } from '@/app/_server/places/place-tree';
 import { containerPage } from '@/app/_server/stock/container-page';
+import { lotsOfOtherPart } from '@/app/_server/stock/lots-of-other-part';
+import { treatmentsOf } from '@/app/_server/treatments/treatments-of';
 import { Code } from '@/app/_ui/code';
 import { Facts } from '@/app/_ui/facts';
 import { KeyBar, LinkKey } from '@/app/_ui/keys';
@@ -25,14 +27,18 @@ import { Hazards } from '@/app/(shop)/_parts/stock/hazards';
 import { InspectionList } from '@/app/(shop)/_parts/stock/inspection-list';
 import { Photos } from '@/app/(shop)/_parts/stock/photos';
 import { PrintLabel } from '@/app/(shop)/_parts/stock/print-label';
+import { PromisedTo } from '@/app/(shop)/_parts/stock/promised-to';
 import { ribbonOf } from '@/app/(shop)/_parts/stock/ribbon-of';
 import styles from '@/app/(shop)/_parts/stock/stock.module.css';
 import { VerdictToday } from '@/app/(shop)/_parts/stock/verdict-today';
 import { sizeText } from '@/app/(shop)/arrive/size-text';
 import { ConditionAct } from '@/app/(shop)/containers/_ui/condition-act';
 import { OpenAct } from '@/app/(shop)/containers/_ui/open-act';
+import { TreatAct } from '@/app/(shop)/containers/_ui/treat-act';
+import { TreatmentList } from '@/app/(shop)/containers/_ui/treatment-list';
 import { WeighAct } from '@/app/(shop)/containers/_ui/weigh-act';
 import { containerFacts } from '@/app/(shop)/containers/container-facts';
+import { FaultsOfThing } from '@/app/(shop)/faults/_parts/faults-of-thing';
 import { printOwnLabel } from '@/shared/scan-codes/print-own-label';
 import { judge } from '@/shared/shelf-life/judge';
 import { HOLD_STATES } from '@/shared/shelf-life/types/lot-facts';
@@ -61,6 +67,10 @@ export default async function ContainerPage({ params }: Props) {
   const places = placeChoices(placeTree(await listPlaces(book)));
   const left = printQuantity(line.left, line.unit, { prefer, rounding: 'down' });
   const shown = printOwnLabel(line.label);
+  const [others, treatments] = await Promise.all([
+    lotsOfOtherPart(book, line.productId),
+    treatmentsOf(book, { stockId: line.stockId }),
+  ]);
 
   return (
     <Page title={line.product} context={<Code>{shown}</Code>} back={{ href: '/on-hand', words: 'On hand' }}>
@@ -69,6 +79,7 @@ export default async function ContainerPage({ params }: Props) {
         <div>
           <Section title="This container">
             <Facts facts={containerFacts(page, head)} />
+            <PromisedTo stockId={line.stockId} unit={line.unit} left={line.left} />
           </Section>
           <Section title="How long it is good">
             <ShelfRibbon {...ribbon} today={today} order={order} openedOn={container.opened?.on} />
@@ -104,9 +115,18 @@ export default async function ContainerPage({ params }: Props) {
               thing="this container"
               states={HOLD_STATES}
             />
+            {usedUp ? null : (
+              <TreatAct
+                label={line.label}
+                crystals={container.conditions.includes('crystals')}
+                today={today}
+                order={order}
+              />
+            )}
             <InspectAct
               lotId={line.lotId}
               containerLabel={line.label}
+              others={others}
               today={today}
               order={order}
               suggested={suggestInspection(policy, today)}
@@ -127,8 +147,13 @@ export default async function ContainerPage({ params }: Props) {
         </div>
       </div>
       <Section title="Inspections and test pours">
-        <InspectionList lines={page.inspections} today={today} order={order} />
+        <InspectionList lines={page.inspections} today={today} order={order} prefer={prefer} />
       </Section>
+      {treatments.length > 0 ? (
+        <Section title="What was done to it">
+          <TreatmentList lines={treatments} today={today} order={order} prefer={prefer} />
+        </Section>
+      ) : null}
       {page.sisters.length > 0 ? (
         <Section
           title="Others of its lot"
@@ -143,6 +168,7 @@ export default async function ContainerPage({ params }: Props) {
           />
         </Section>
       ) : null}
+      <FaultsOfThing stockId={line.stockId} label={line.label} kind="container" />
       <HistorySection of={{ stockId: line.stockId }} />
       {usedUp ? null : (
         <div className={styles.pullBar}>

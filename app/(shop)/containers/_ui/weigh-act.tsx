@@ -1,6 +1,7 @@
 'use client';
 
 import { useState } from 'react';
+import type { WeighedAgain } from '@/app/_server/stock/weigh-container';
 import { ChoiceChips } from '@/app/_ui/field/choice-chips';
 import type { Echo } from '@/app/_ui/field/field-shell';
 import { QuantityField } from '@/app/_ui/field/quantity-field';
@@ -8,6 +9,7 @@ import { TextField } from '@/app/_ui/field/text-field';
 import { Fold } from '@/app/_ui/fold';
 import { ActForm } from '@/app/(shop)/_parts/acts/act-form';
 import { DayItWas } from '@/app/(shop)/_parts/acts/day-it-was';
+import { sayBroken } from '@/app/(shop)/_parts/acts/say-broken';
 import { weighAction } from '@/app/(shop)/containers/actions';
 import { leftByWeight, sayWeighedError, sayWeighedLeft } from '@/app/(shop)/containers/left-by-weight';
 import type { CalendarDate } from '@/shared/calendar/calendar-date';
@@ -70,11 +72,11 @@ export function WeighAct({
       title={unit === 'mg' ? 'Weigh it' : unit === 'uL' ? 'Measure what is left' : 'Count what is left'}
       now={`${left} by the book`}
     >
-      <ActForm
+      <ActForm<WeighedAgain>
         action={weighAction}
         input={{ label, ...typed, happenedOn }}
         words="Write what is left"
-        done="What is left is in the book."
+        done={({ broken }) => `What is left is in the book.${sayBroken(broken)}`}
         onDone={() => {
           setTyped(fresh);
           setHappenedOn(undefined);

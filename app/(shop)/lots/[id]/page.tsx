@@ -5,6 +5,7 @@ import { cache } from 'react';
 import { bookForPage } from '@/app/_server/book/book-for-page';
 import { photosOf } from '@/app/_server/stock/container-page';
 import { lotPage } from '@/app/_server/stock/lot-page';
+import { lotsOfOtherPart } from '@/app/_server/stock/lots-of-other-part';
 import { Code } from '@/app/_ui/code';
 import { Facts } from '@/app/_ui/facts';
 import { LinkKey } from '@/app/_ui/keys';
@@ -105,11 +106,17 @@ export default async function LotPage({ params }: Props) {
             <HoldAct key={lot.hold} stockId={lot.lotId} hold={lot.hold} thing="the whole lot" states={HOLD_STATES} />
             <InspectAct
               lotId={lot.lotId}
+              others={await lotsOfOtherPart(book, lot.product.id)}
               today={today}
               order={order}
               suggested={suggestInspection(lot.policy, today)}
             />
             <PhotoAct stockId={lot.lotId} />
+            <div className={styles.keysRow}>
+              <LinkKey variant="ghost" href={`/trace/lot/${lot.lotId}`}>
+                Trace it
+              </LinkKey>
+            </div>
             {here.length > 0 ? (
               <div className={styles.keysRow}>
                 <LinkKey
@@ -140,7 +147,7 @@ export default async function LotPage({ params }: Props) {
         )}
       </Section>
       <Section title="Inspections and test pours">
-        <InspectionList lines={lot.inspections} today={today} order={order} />
+        <InspectionList lines={lot.inspections} today={today} order={order} prefer={prefer} />
       </Section>
       <HistorySection of={{ lotId: lot.lotId }} />
     </Page>
