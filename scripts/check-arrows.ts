@@ -21,6 +21,13 @@ const SHARED: Record<string, string[]> = {
   fit: ['result', 'units', 'calendar', 'outline'],
   labels: ['result', 'units', 'calendar', 'scan-codes'],
   pour: ['result', 'units', 'calendar', 'outline'],
+  allocation: ['result', 'units', 'calendar'],
+  stocktake: [],
+  trace: [],
+  faults: [],
+  promise: ['result', 'units', 'calendar', 'shelf-life', 'wood'],
+  finish: ['result', 'units', 'calendar', 'fit'],
+  timeline: ['result', 'units', 'calendar', 'pour', 'finish'],
   ledger: ['result', 'units', 'calendar', 'shelf-life', 'scan-codes', 'wood'],
 };
 const SHARED_PACKAGES = ['currency-codes', 'clipper2-ts'];

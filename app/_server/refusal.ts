@@ -8,6 +8,7 @@ export type Refusal = {
 
 export type RefusalCode =
   | PourRefusalCode
+  | TraceRefusalCode
   | 'no-book-yet'
   | 'book-already-there'
   | 'key-used-for-something-else'
@@ -83,6 +84,10 @@ export type RefusalCode =
   | 'resaw-too-thin'
   | 'moved-on'
   | 'pack-gone-since'
+  | 'pair-of-other-system'
+  | 'look-before-made'
+  | 'sample-of-nothing'
+  | 'sample-gone'
   | 'cut-again-instead'
   | 'no-straps'
   | 'pair-does-not-fit'
@@ -151,3 +156,15 @@ export type PourRefusalCode =
   | 'set-differs'
   | 'more-than-it-held'
   | 'ratio-off';
+
+/** Of faults, and of holding what a trace found. */
+export type TraceRefusalCode =
+  | 'nothing-to-hold'
+  | 'nothing-to-release'
+  | 'found-in-the-future'
+  | 'fault-needs-words'
+  | 'fault-needs-a-thing'
+  | 'photo-needs-a-thing'
+  | 'lift-of-another-job'
+  | 'fault-gone'
+  | 'fault-settled-already';

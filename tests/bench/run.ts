@@ -67,6 +67,8 @@ console.log('\nStraightening a photo');
 console.log(
   await run(path.resolve('node_modules/.bin/tsx'), ['tests/bench/straighten.ts', ...(quick ? ['--quick'] : [])]),
 );
+console.log('\nA time line after a drag');
+console.log(await run(path.resolve('node_modules/.bin/tsx'), ['tests/bench/rejudge.ts']));
 process.exit(0);
 
 async function openShop(containers: number): Promise<Shop> {

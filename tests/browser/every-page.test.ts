@@ -14,6 +14,9 @@ const PAGES = [
   '/on-hand?q=resin',
   '/on-hand/fits',
   '/on-hand/wall',
+  '/on-hand/buy',
+  '/on-hand/buy?unsure=yes',
+  '/on-hand/arriving',
   '/on-hand/wall?species=Walnut&thick=50 mm&free=yes',
   '/on-hand?show=wood&form=board&free=yes',
   '/species?q=oak',
@@ -22,8 +25,13 @@ const PAGES = [
   '/jobs',
   '/jobs/new',
   '/watch',
+  '/samples',
+  '/samples?all=1',
+  '/jobs/allotted',
   '/places',
+  '/stocktake',
   '/products',
+  '/resin',
   '/settings',
   '/labels',
   '/scan?code=(01)09520000000000',
@@ -36,8 +44,15 @@ const THINGS = [
   { list: '/places', link: 'a[href^="/places/"]' },
   // A room whose air is logged, with wood in it.
   { list: '/places', link: 'a[href^="/places/"]:has-text("Slab barn")' },
+  { list: '/stocktake', link: 'a[href^="/stocktake/"]' },
+  { list: '/stocktake', link: 'ul[aria-label="Behind"] a[href^="/stocktake/"]' },
   { list: '/products', link: 'a[href^="/products/"]' },
   { list: '/jobs', link: 'a[href^="/jobs/"]:not([href$="new"])' },
+  // A job with parts, steps and coats.
+  { list: '/jobs', link: 'a[href^="/jobs/"]:has-text("Gannet Inn bar top")' },
+  { list: '/resin', link: 'a[href^="/resin/"]' },
+  // A finish with what its sheet says.
+  { list: '/products', link: 'a[href^="/products/"]:has-text("Hardwax oil")' },
 ];
 
 describe('every page of the demo workshop', () => {
@@ -57,10 +72,19 @@ describe('every page of the demo workshop', () => {
     const piece = things.find((href) => href.startsWith('/pieces/'));
     await page.goto(things[0] ?? '');
     const lot = await page.locator('a[href^="/lots/"]').first().getAttribute('href');
+    // A pour half way, and one that is done.
+    await page.goto('/jobs?all=1');
+    await page.getByRole('link', { name: /Pond coffee table/ }).click();
+    const pour = await page.locator('a[href*="/pours/"]:has-text("Pond")').first().getAttribute('href');
+    const pours = ['', '/edit', '/lifts/1', '/lifts/2'].map((part) => `${pour}${part}`);
     things = [
       ...things,
+      ...pours,
+      `${pour?.split('/').slice(0, -1).join('/')}/new`,
       lot ?? '',
+      `${things.find((href) => href.startsWith('/stocktake/'))}/finish`,
       `/labels?codes=${things[0]?.split('/').at(-1)}`,
+      ...['finish', 'edit', 'needs'].map((part) => `${things.find((href) => href.startsWith('/jobs/'))}/${part}`),
       ...['photo', 'measure', 'marks', 'cut', 'print'].map((part) => `${piece}/${part}`),
     ];
     await context.close();
@@ -79,7 +103,7 @@ describe('every page of the demo workshop', () => {
 
   it.each(LOOKS)('has nothing axe would name, nothing off the side, and no error: $name', async ({ size, scheme }) => {
     const { page, context, trouble } = await visit(browser, served.url, { size, scheme });
-    expect(things).toHaveLength(THINGS.length + 7);
+    expect(things).toHaveLength(THINGS.length + 16);
     for (const path of [...PAGES, ...things]) {
       await page.goto(path, { waitUntil: 'networkidle' });
       expect(await page.locator('h1').count(), path).toBe(1);

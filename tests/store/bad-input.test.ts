@@ -344,7 +344,7 @@ describe('what a book refuses, and writes nothing of', () => {
     await refused(givePiece, { label: slab, act: 'promise', jobId: 999 }, 'not-found', 'jobId');
     must(await givePiece(test.book, by(), { label: slab, act: 'promise', jobId: desk }));
     expect(
-      (await refused(givePiece, { label: slab, act: 'take', jobId: table }, 'stop-not-overridable')).what,
+      (await refused(givePiece, { label: slab, act: 'take', jobId: table }, 'promised-elsewhere', 'jobId')).what,
     ).toContain('promised to another job');
     must(await givePiece(test.book, by(), { label: slab, act: 'take', jobId: desk }));
     await refused(givePiece, { label: slab, act: 'take', jobId: desk }, 'already-empty');

@@ -17,10 +17,15 @@ const fields = {
   client: z.string().trim().max(120, 'That name is too long.'),
   dayOfUse: day,
   note: z.string().trim().max(2000, 'That is too long for a note.'),
+  dueOn: day.nullable().optional(),
+  contact: z.string().trim().max(300, 'That is too long.').optional(),
 };
 
 /** A new job. */
-export const jobSchema = z.object(fields);
+export const jobSchema = z.object({
+  ...fields,
+  stage: z.enum(['asked', 'quoted', 'agreed'], 'Say where it stands.').optional(),
+});
 
 /** A job changed, or done, dropped or opened again. */
 export const changeJobSchema = z.object({

@@ -32,6 +32,9 @@ export default async function PlacesPage() {
             <>
               <PlaceTreeList branches={tree} label="Places" />
               <p className={styles.more}>
+                <LinkKey href="/stocktake" variant="ghost">
+                  Take stock
+                </LinkKey>{' '}
                 <LinkKey href={`/labels?codes=${places.map(({ label }) => label).join(',')}`} variant="ghost">
                   {places.length === 1 ? 'Print its label' : 'Print their labels'}
                 </LinkKey>

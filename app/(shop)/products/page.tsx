@@ -34,6 +34,11 @@ export default async function ProductsPage() {
           <LinkKey href="/arrive">Book something in</LinkKey>
         </Empty>
       ) : null}
+      {products.some(({ policy }) => policy.system) ? (
+        <p>
+          <Link href="/resin">Resin systems and their data sheets</Link>
+        </p>
+      ) : null}
       {kinds.map(({ name, some }) => (
         <section key={name}>
           <h2 className={styles.kind}>{name}</h2>

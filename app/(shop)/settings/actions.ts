@@ -8,8 +8,13 @@ import { proveNow } from '@/app/_server/book/prove-now';
 import { sayBookTrouble } from '@/app/_server/book/trouble-of-book';
 import { typingContext } from '@/app/_server/book/typing-context';
 import { changeHouseSizes } from '@/app/_server/cuts/change-house-sizes';
+import { changeFeed } from '@/app/_server/feed/change-feed';
 import type { Difference } from '@/app/_server/ledger/prove-book';
-import { houseSchema, servingSchema, settingsSchema } from '@/app/(shop)/settings/schema';
+import { addClosedDays } from '@/app/_server/timeline/add-closed-days';
+import { removeClosedDays } from '@/app/_server/timeline/remove-closed-days';
+import { setClosedWeekdays } from '@/app/_server/timeline/set-closed-weekdays';
+import { closedDaysSchema, closedSchema, closedWeekdaysSchema } from '@/app/(shop)/settings/closed-days-schema';
+import { feedSchema, houseSchema, servingSchema, settingsSchema } from '@/app/(shop)/settings/schema';
 
 export async function changeSettingsAction(key: string, input: unknown) {
   return act(settingsSchema, key, input, changeSettings);
@@ -21,6 +26,22 @@ export async function changeHouseAction(key: string, input: unknown) {
 
 export async function changeServingAction(key: string, input: unknown) {
   return act(servingSchema, key, input, changeServing);
+}
+
+export async function changeFeedAction(key: string, input: unknown) {
+  return act(feedSchema, key, input, changeFeed);
+}
+
+export async function setClosedWeekdaysAction(key: string, input: unknown) {
+  return act(closedWeekdaysSchema, key, input, setClosedWeekdays);
+}
+
+export async function addClosedDaysAction(key: string, input: unknown) {
+  return act(closedDaysSchema, key, input, addClosedDays);
+}
+
+export async function removeClosedDaysAction(key: string, input: unknown) {
+  return act(closedSchema, key, input, removeClosedDays);
 }
 
 /** As many differences as a reader can take in; the log of `npm run prove` has them all. */

@@ -83,6 +83,8 @@ export const LIBRARIES: readonly (Notice & { packages: readonly string[] })[] = 
     licence: 'MIT',
     by: '© 2018–present Tobias Baunbæk Christensen',
   },
+  { name: 'highs-js, with HiGHS', packages: ['highs'], licence: 'MIT', by: '© 2023 highs-js, © 2026 HiGHS' },
+  { name: 'ical-generator', packages: ['ical-generator'], licence: 'MIT', by: '© 2026 Sebastian Pekarek' },
   { name: 'Zod', packages: ['zod'], licence: 'MIT', by: '© 2025 Colin McDonnell' },
   { name: 'tsx', packages: ['tsx'], licence: 'MIT', by: '© Hiroki Osame' },
 ];

@@ -3,13 +3,18 @@ import { aboutProgram } from '@/app/_server/book/about-program';
 import { bookForPage } from '@/app/_server/book/book-for-page';
 import { readServing, servingNow } from '@/app/_server/book/serving';
 import { readHouse } from '@/app/_server/cuts/read-house';
+import { feedSecret } from '@/app/_server/feed/feed-secret';
+import { readClosedDays } from '@/app/_server/timeline/read-closed-days';
 import { nameOfVisitor, namesOnDevice } from '@/app/_server/who/who-is-writing';
+import { BellSetting } from '@/app/_ui/bell/bell-setting';
 import { Code } from '@/app/_ui/code';
 import { Facts } from '@/app/_ui/facts';
 import { LinkKey } from '@/app/_ui/keys';
 import { Page } from '@/app/_ui/page';
 import { Section } from '@/app/_ui/section';
+import { ClosedDaysForm } from '@/app/(shop)/settings/_ui/closed-days';
 import { DeviceForm } from '@/app/(shop)/settings/_ui/device-form';
+import { FeedForm } from '@/app/(shop)/settings/_ui/feed-form';
 import { HouseForm } from '@/app/(shop)/settings/_ui/house-form';
 import { NetworkForm } from '@/app/(shop)/settings/_ui/network-form';
 import { Proof } from '@/app/(shop)/settings/_ui/proof';
@@ -22,9 +27,15 @@ export const metadata: Metadata = { title: 'Settings' };
 
 export default async function SettingsPage() {
   const { book, head } = await bookForPage();
-  const [serving, names, otherwise] = await Promise.all([readServing(), namesOnDevice(), nameOfVisitor()]);
+  const [serving, names, otherwise, secret] = await Promise.all([
+    readServing(),
+    namesOnDevice(),
+    nameOfVisitor(),
+    feedSecret(book),
+  ]);
   const about = aboutProgram();
   const house = await readHouse(book);
+  const closed = await readClosedDays(book.read);
   const sizes = {
     houseLengthNm: printLengthExact(house.lengthNm, head.units),
     houseWidthNm: printLengthExact(house.widthNm, head.units),
@@ -37,6 +48,9 @@ export default async function SettingsPage() {
         <div className={styles.keys}>
           <LinkKey href="/places" variant="ghost">
             Places
+          </LinkKey>
+          <LinkKey href="/stocktake" variant="ghost">
+            Take stock
           </LinkKey>
           <LinkKey href="/labels" variant="ghost">
             Print labels
@@ -55,9 +69,34 @@ export default async function SettingsPage() {
           <DeviceForm key={`${names.who} ${names.device}`} now={names} otherwise={otherwise} />
         </Section>
       </div>
+      <Section title="Closed days">
+        <ClosedDaysForm
+          key={closed.weekdays.join()}
+          weekdays={closed.weekdays}
+          ranges={closed.ranges}
+          today={head.today}
+          order={head.dateOrder}
+        />
+      </Section>
       <Section title="Offcuts and the saw">
         <HouseForm key={JSON.stringify(sizes)} now={sizes} prefer={head.units} />
       </Section>
+      <div className={styles.two}>
+        <Section title={<span id="calendar">Calendar</span>}>
+          <p>
+            Lifts, demoulding, coats, deliveries, due days, last good days, retests, samples and moisture readings, as
+            whole days in any calendar program that subscribes to an address (iCalendar, RFC 5545).
+          </p>
+          <p className={styles.soft}>
+            The phone must reach this computer: in the workshop’s network, once the book is opened to it below. It looks
+            again about every hour while it is there. A calendar service on the internet cannot reach it.
+          </p>
+          <FeedForm key={secret ?? 'none'} secret={secret} />
+        </Section>
+        <Section title={<span id="bell">Bell</span>}>
+          <BellSetting />
+        </Section>
+      </div>
       <div className={styles.two}>
         <Section title="Who can reach the book">
           <NetworkForm now={servingNow()} next={serving.network} />

@@ -10,6 +10,8 @@ export const settingsSchema = z.object({
   dateOrder: z.enum(['day-first', 'month-first'], 'Choose how typed dates are read.'),
 });
 
+export const feedSchema = z.object({ to: z.enum(['new', 'none'], 'Choose to make the address, or to end it.') });
+
 export const servingSchema = z.object({ network: z.boolean() });
 
 /** The sizes of the house as they are typed. */

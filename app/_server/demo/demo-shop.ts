@@ -43,6 +43,8 @@ export async function liveThrough(book: OpenBook, now: Date, acts: readonly Demo
   const when = (act: DemoAct) => -act.daysAgo * 24 + act.hour;
   const inOrder = acts.map((act, nr) => ({ act, nr })).sort((a, b) => when(a.act) - when(b.act) || a.nr - b.nr);
   let keys = 0;
+  // Acts of one hour go on where the one before them ended.
+  let last = 0;
   for (const { act } of inOrder) {
     if (act.daysAgo < 1) throw new Error('A demo act lies in the past.');
     const on = addDays(today, -act.daysAgo);
@@ -55,10 +57,11 @@ export async function liveThrough(book: OpenBook, now: Date, acts: readonly Demo
       async run(command, input) {
         keys += 1;
         minutes += 2;
+        last = Math.max(at + minutes * 60_000, last + 60_000);
         const by = {
           who: PEOPLE[act.by],
           key: `demo-${String(keys).padStart(5, '0')}`,
-          now: new Date(at + minutes * 60_000),
+          now: new Date(last),
         };
         const result = await command(book, by, input);
         if (!result.ok) throw new Error(`The demo was refused ${JSON.stringify({ input, error: result.error })}`);

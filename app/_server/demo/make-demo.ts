@@ -1,14 +1,20 @@
 import { setUpBook } from '@/app/_server/book/set-up-book';
 import { DEMO_BOARDS } from '@/app/_server/demo/demo-boards';
 import { DEMO_DELIVERIES } from '@/app/_server/demo/demo-deliveries';
+import { DEMO_FAULTS } from '@/app/_server/demo/demo-faults';
 import { DEMO_JOBS } from '@/app/_server/demo/demo-jobs';
 import { DEMO_MATERIALS } from '@/app/_server/demo/demo-materials';
+import { DEMO_NEEDS } from '@/app/_server/demo/demo-needs';
 import { DEMO_PLACES } from '@/app/_server/demo/demo-places';
+import { DEMO_POURS } from '@/app/_server/demo/demo-pours';
 import { DEMO_PRODUCTS } from '@/app/_server/demo/demo-products';
 import { DEMO_PULLS } from '@/app/_server/demo/demo-pulls';
 import { DEMO_ROOMS } from '@/app/_server/demo/demo-rooms';
+import { DEMO_SAMPLES } from '@/app/_server/demo/demo-samples';
 import { DEMO_TIME_ZONE, type DemoAct, liveThrough } from '@/app/_server/demo/demo-shop';
 import { DEMO_SLABS } from '@/app/_server/demo/demo-slabs';
+import { DEMO_STOCKTAKES } from '@/app/_server/demo/demo-stocktake';
+import { DEMO_TIME_LINES } from '@/app/_server/demo/demo-time-lines';
 import { DEMO_WOOD } from '@/app/_server/demo/demo-wood';
 import type { OpenBook } from '@/prisma/open-book';
 
@@ -44,5 +50,11 @@ export function makeDemo(book: OpenBook, now: Date): Promise<void> {
     ...DEMO_BOARDS,
     ...DEMO_ROOMS,
     ...DEMO_PULLS,
+    ...DEMO_POURS,
+    ...DEMO_FAULTS,
+    ...DEMO_TIME_LINES,
+    ...DEMO_NEEDS,
+    ...DEMO_SAMPLES,
+    ...DEMO_STOCKTAKES,
   ]);
 }

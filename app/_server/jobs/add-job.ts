@@ -6,15 +6,42 @@ import { err, ok } from '@/shared/result/result';
 import type { Purpose } from '@/shared/shelf-life/types/verdict';
 
 /** A job as a form gives it. The day of use is that of the last lift or the last coat. */
-export type JobFields = { name: string; purpose: Purpose; client: string; dayOfUse: CalendarDate; note: string };
+export type JobFields = {
+  name: string;
+  purpose: Purpose;
+  client: string;
+  dayOfUse: CalendarDate;
+  note: string;
+  /** The day it is promised for; null takes it off. What is left out stays as it is. */
+  dueOn?: CalendarDate | null;
+  /** How to reach whoever ordered it. */
+  contact?: string;
+};
 
-export const addJob: Command<JobFields, { jobId: number; name: string }> = (book, by, input) =>
+/** A new job, and where it stands: agreed unless told. */
+export type AddJob = JobFields & { stage?: 'asked' | 'quoted' | 'agreed' };
+
+/** The fields as the book keeps them. */
+export function jobRow({ name, purpose, client, dayOfUse, note, dueOn, contact }: JobFields) {
+  return {
+    name: name.trim(),
+    purpose,
+    client: client.trim(),
+    dayOfUse,
+    note: note.trim(),
+    ...(dueOn !== undefined && { dueOn }),
+    ...(contact !== undefined && { contact: contact.trim() }),
+  };
+}
+
+export const addJob: Command<AddJob, { jobId: number; name: string }> = (book, by, input) =>
   writeEntry(book, { ...by, kind: 'job-added', request: input }, async (pen) => {
-    const name = input.name.trim();
+    const row = jobRow(input);
+    const { name } = row;
     const twin = await pen.tx.job.findFirst({ where: { name, state: 'open' }, select: { id: true } });
     if (twin) return err({ code: 'name-taken', field: 'name', facts: { name } });
     const { id: jobId } = await pen.tx.job.create({
-      data: { ...input, name, client: input.client.trim(), note: input.note.trim(), createdAt: pen.now },
+      data: { ...row, ...(input.stage && { stage: input.stage }), createdAt: pen.now },
       select: { id: true },
     });
     await indexWords(pen.tx, 'job', jobId, [name, input.client]);

@@ -2,6 +2,7 @@ import { type PieceLine, pieceLine, pieceSelect } from '@/app/_server/stock/load
 import type { OpenBook, WriteTransaction } from '@/prisma/open-book';
 import type { CalendarDate } from '@/shared/calendar/calendar-date';
 import type { Purpose } from '@/shared/shelf-life/types/verdict';
+import type { JobStage } from '@/shared/timeline/job-stage';
 
 export type JobLine = {
   id: number;
@@ -11,6 +12,10 @@ export type JobLine = {
   dayOfUse: CalendarDate;
   state: 'open' | 'done' | 'dropped';
   note: string;
+  stage: JobStage;
+  /** The day it is promised for. */
+  dueOn: CalendarDate | null;
+  contact: string;
 };
 
 const MOST = 500;
@@ -54,6 +59,9 @@ function jobLine(row: {
   dayOfUse: string;
   state: string;
   note: string;
+  stage: string;
+  dueOn: string | null;
+  contact: string;
 }): JobLine {
   return {
     id: row.id,
@@ -63,5 +71,8 @@ function jobLine(row: {
     dayOfUse: row.dayOfUse as CalendarDate,
     state: row.state as JobLine['state'],
     note: row.note,
+    stage: row.stage as JobStage,
+    dueOn: row.dueOn as CalendarDate | null,
+    contact: row.contact,
   };
 }

@@ -1,5 +1,9 @@
 import { balanceOf, stockSelect } from '@/app/_server/ledger/balance-of';
 import { proveOpenedDays, proveOverrides, provePhotos } from '@/app/_server/ledger/prove-facts';
+import { proveJobs } from '@/app/_server/ledger/prove-jobs';
+import { provePours, proveSheets } from '@/app/_server/ledger/prove-pours';
+import { provePromises } from '@/app/_server/ledger/prove-promises';
+import { proveStocktakes } from '@/app/_server/ledger/prove-stocktakes';
 import { proveCuts, provePacks, provePairsAndShapes } from '@/app/_server/ledger/prove-wood';
 import type { WriteTransaction } from '@/prisma/open-book';
 import { type Balance, emptyBalance, type StockKind } from '@/shared/ledger/balance';
@@ -15,7 +19,24 @@ export type Proof = { entries: number; movements: number; things: number; differ
 
 type Reader = Pick<
   WriteTransaction,
-  'book' | 'entry' | 'movement' | 'stock' | 'container' | 'photo' | 'piece' | 'cut' | '$queryRawUnsafe'
+  | 'book'
+  | 'entry'
+  | 'movement'
+  | 'stock'
+  | 'container'
+  | 'photo'
+  | 'piece'
+  | 'cut'
+  | 'stocktake'
+  | 'weighed'
+  | 'lift'
+  | 'need'
+  | 'sheet'
+  | 'promiseLine'
+  | 'promised'
+  | 'job'
+  | 'step'
+  | '$queryRawUnsafe'
 >;
 
 const PAGE = 5000;
@@ -28,7 +49,7 @@ const PAGE = 5000;
  * they are there. Reads only. What is written meanwhile would look torn: give it a transaction of its own, as `proveNow`
  * does, where anything may be.
  */
-export async function proveBook(tx: Reader, photos?: string): Promise<Proof> {
+export async function proveBook(tx: Reader, photos?: string, sheets?: string): Promise<Proof> {
   const differences: Difference[] = [];
   const found = (rule: string, where: string, says: string) => differences.push({ rule, where, says });
   const integrity = await tx.$queryRawUnsafe<{ integrity_check: string }[]>('PRAGMA integrity_check');
@@ -98,7 +119,12 @@ export async function proveBook(tx: Reader, photos?: string): Promise<Proof> {
   await proveCuts(tx, found);
   await provePairsAndShapes(tx, found);
   await provePacks(tx, found);
+  await provePromises(tx, found);
+  await proveStocktakes(tx, found);
+  await provePours(tx, found);
+  await proveJobs(tx, found);
   if (photos !== undefined) await provePhotos(tx, photos, found);
+  if (sheets !== undefined) await proveSheets(tx, sheets, found);
   return { entries, movements, things, differences };
 }
 

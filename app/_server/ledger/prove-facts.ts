@@ -9,7 +9,9 @@ type Reader = Pick<WriteTransaction, 'entry' | 'photo' | 'container'>;
 /** A pull against a Stop rests on a passed test pour of that very container, or of its lot. */
 export async function proveOverrides(tx: Reader, found: Found): Promise<void> {
   const rows = await tx.entry.findMany({
-    where: { OR: [{ overrideInspectionId: { not: null } }, { kind: 'pulled', verdict: 'stop' }] },
+    where: {
+      OR: [{ overrideInspectionId: { not: null } }, { kind: { in: ['pulled', 'weighed-out'] }, verdict: 'stop' }],
+    },
     select: {
       id: true,
       overrideInspection: {

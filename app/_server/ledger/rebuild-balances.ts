@@ -1,4 +1,5 @@
 import { balanceOf, stockSelect } from '@/app/_server/ledger/balance-of';
+import { rebuildPromised } from '@/app/_server/promises/rebuild-promised';
 import type { OpenBook, WriteTransaction } from '@/prisma/open-book';
 import { type Balance, emptyBalance, type StockKind } from '@/shared/ledger/balance';
 import { differingFields } from '@/shared/ledger/differing-fields';
@@ -9,7 +10,7 @@ const PAGE = 5000;
 const TIMEOUT_MS = 600_000;
 
 /**
- * Folds the ledger again and puts every kept balance that differs right. Answers the labels of what differed; none in a
+ * Folds the ledger and the promises again and puts every kept balance that differs right. Answers the labels of what differed; none in a
  * sound book. The ledger itself is never touched; a ledger that does not follow is left for `prove` to name.
  */
 export function rebuildBalances(book: OpenBook): Promise<{ things: number; mended: string[] }> {
@@ -20,7 +21,7 @@ export function rebuildBalances(book: OpenBook): Promise<{ things: number; mende
       for (let after = 0; ; ) {
         const page = await foldPage(tx, after);
         const last = page.at(-1);
-        if (!last) return { things, mended };
+        if (!last) return { things, mended: [...new Set([...mended, ...(await rebuildPromised(tx))])] };
         for (const { id, name, whole, differs, balance, lastMovementId } of page) {
           if (!whole || !differs) continue;
           await tx.stock.update({

@@ -1,18 +1,20 @@
 import type { Command } from '@/app/_server/act';
 import { movedOnSince } from '@/app/_server/cuts/moved-on-since';
+import { packGoneSince } from '@/app/_server/cuts/pack-gone-since';
 import { refuseClosedJob } from '@/app/_server/jobs/refuse-closed-job';
 import { balanceOf, stockSelect } from '@/app/_server/ledger/balance-of';
 import { isChangeOfJob } from '@/app/_server/ledger/is-change-of-job';
 import { restsOnItsEntry } from '@/app/_server/ledger/reversible-kinds';
 import { hasFactsToUndo, undoFacts } from '@/app/_server/ledger/undo-facts';
 import { type Pen, writeEntry } from '@/app/_server/ledger/write-entry';
+import { refusePromisedBeyond, undoPromises } from '@/app/_server/promises/undo-promises';
 import type { Refusal } from '@/app/_server/refusal';
 import { refuseFlitchNumber } from '@/app/_server/stock/refuse-flitch-number';
 import type { Balance } from '@/shared/ledger/balance';
 import { reverseMovement } from '@/shared/ledger/reverse-movement';
 import { err, ok } from '@/shared/result/result';
 
-/** Puts an entry right by writing its opposite: every movement of it undone, once, or nothing. */
+/** Puts an entry right by writing its opposite: every movement and promise of it undone, once, or nothing. */
 export const reverseEntry: Command<{ entryId: number; why: string }, { entryId: number }> = (book, by, input) =>
   writeEntry(book, { ...by, kind: 'reversed', request: input }, async (pen) => {
     const entry = await pen.tx.entry.findUnique({
@@ -29,15 +31,16 @@ export const reverseEntry: Command<{ entryId: number; why: string }, { entryId: 
         reversedBy: { select: { id: true } },
         reverses: { select: { cut: { select: { entryId: true } } } },
         movements: { orderBy: { id: 'desc' } },
+        _count: { select: { promiseLines: true } },
       },
     });
     if (!entry) return err({ code: 'not-found' });
     if (entry.reversedBy) return err({ code: 'already-reversed', facts: { entry: entry.reversedBy.id } });
-    if (entry.movements.length === 0 && !restsOnItsEntry(entry) && !hasFactsToUndo(entry))
-      return err({ code: 'nothing-to-reverse' });
+    const lines = entry.movements.length + entry._count.promiseLines;
+    if (lines === 0 && !restsOnItsEntry(entry) && !hasFactsToUndo(entry)) return err({ code: 'nothing-to-reverse' });
     if (isChangeOfJob(entry)) return err({ code: 'change-the-job-instead' });
     if (entry.reverses?.cut) return err({ code: 'cut-again-instead' });
-    const movedOn = await movedOnSince(pen.tx, input.entryId);
+    const movedOn = (await movedOnSince(pen.tx, input.entryId)) ?? (await packGoneSince(pen.tx, entry));
     if (movedOn) return err(movedOn);
     const why = input.why.trim();
     if (why === '') return err({ code: 'reason-needed', field: 'why' });
@@ -54,7 +57,7 @@ export const reverseEntry: Command<{ entryId: number; why: string }, { entryId: 
       },
       answer,
     );
-    const kept = await undoFacts(pen, entry);
+    const kept = (await undoFacts(pen, entry)) ?? (await undoPromises(pen, input.entryId));
     if (kept) return err(kept);
     for (const movement of entry.movements) {
       const row = await pen.tx.stock.findUniqueOrThrow({
@@ -76,7 +79,8 @@ export const reverseEntry: Command<{ entryId: number; why: string }, { entryId: 
         if (taken) return err(taken);
       }
     }
-    return ok(answer);
+    const beyond = await refusePromisedBeyond(pen, input.entryId);
+    return beyond ? err(beyond) : ok(answer);
   });
 
 /** A piece that would be on hand again and promised to a job that is done or dropped: nothing would ever free it. */

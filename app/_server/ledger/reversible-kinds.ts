@@ -16,10 +16,15 @@ const RESTS_ON_ITS_ENTRY: ReadonlySet<string> = new Set<string>([
   'arriving-came',
   'arriving-given-up',
   'reading-struck',
+  'treated',
+  'sample-kept',
+  'sample-gone',
   'sheet-kept',
   'rags-laid-out',
   'stocktake-given-up',
   'stocktake-posted',
+  'fault-found',
+  'fault-settled',
 ]);
 
 /** Whether an entry of this kind can be undone though nothing of it moved. */

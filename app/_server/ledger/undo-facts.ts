@@ -15,6 +15,7 @@ const UNDO: ReadonlyMap<string, UndoFacts> = new Map<string, UndoFacts>([
   ['piece-marked', undoMarks],
   ['piece-measured', undoMeasuring],
   ['straps-cut', undoMarks],
+  ['sample-looked', undoLook],
   ['marks-confirmed', undoMarks],
   ['pieces-paired', undoPairing],
   ['pair-parted', undoParting],
@@ -112,6 +113,18 @@ async function undoMeasuring(pen: Pen, { id, stockId, answer }: Undone): Promise
     },
     select: { stockId: true },
   });
+  return undefined;
+}
+
+/** The day it was to be looked at is its day again, unless somebody looked since. */
+async function undoLook(pen: Pen, { id, answer }: Undone): Promise<Refusal | undefined> {
+  const { sampleId, before } = JSON.parse(answer) as { sampleId: number; before: string | null };
+  const later = await pen.tx.sampleLook.findFirst({
+    where: { sampleId, entryId: { gt: id }, entry: { reversedBy: null } },
+    select: { id: true },
+  });
+  if (later) return { code: 'changed-since', facts: { label: '', field: 'sample' } };
+  await pen.tx.sample.update({ where: { id: sampleId }, data: { lookOn: before }, select: { id: true } });
   return undefined;
 }
 

@@ -1,4 +1,10 @@
-import { inspectionOf, lotDatesOf, policyOf, policySelect } from '@/app/_server/stock/judgeable';
+import {
+  INSPECTION_COLUMNS,
+  inspectionsAlone,
+  lotDatesOf,
+  policyOf,
+  policySelect,
+} from '@/app/_server/stock/judgeable';
 import type { OpenBook } from '@/prisma/open-book';
 import type { Inspection } from '@/shared/shelf-life/types/inspection';
 import type { HoldState, LotFacts } from '@/shared/shelf-life/types/lot-facts';
@@ -41,7 +47,7 @@ export async function arrivalProduct(book: OpenBook, productId: number): Promise
           stock: { select: { hold: true } },
           inspections: {
             where: { containerId: null },
-            select: { id: true, madeOn: true, passed: true, validUntil: true, kind: true, containerId: true },
+            select: INSPECTION_COLUMNS,
           },
         },
       },
@@ -62,7 +68,7 @@ export async function arrivalProduct(book: OpenBook, productId: number): Promise
       lotId: lot.stockId,
       code: lot.code ?? '',
       facts: { id: String(lot.stockId), code: lot.code ?? '', hold: lot.stock.hold as HoldState, ...lotDatesOf(lot) },
-      inspections: lot.inspections.map(inspectionOf),
+      inspections: inspectionsAlone(lot.inspections),
     })),
   };
 }

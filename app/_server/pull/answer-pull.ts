@@ -1,5 +1,6 @@
 import { type BookHead, readBook } from '@/app/_server/book/read-book';
 import { type JobLine, loadJob } from '@/app/_server/jobs/read-jobs';
+import { freeFor } from '@/app/_server/promises/free-for';
 import type { Ask } from '@/app/_server/pull/ask';
 import { holdWhy } from '@/app/_server/pull/hold-why';
 import { judgeAsk } from '@/app/_server/pull/judge-ask';
@@ -77,7 +78,8 @@ export async function answerPull(
     judgeAsk(line, { ...ask, purpose }, { today: head.today, pairedWith, sisters });
   // What to take instead is only asked where this one is not simply good.
   const alone = judgeWith();
-  const verdict = alone.word === 'use' ? alone : judgeWith(await loadSisters(book.read, line));
+  const verdict =
+    alone.word === 'use' ? alone : judgeWith(await freeFor(book.read, await loadSisters(book.read, line), ask.jobId));
   return ok({
     line,
     verdict,
@@ -100,6 +102,7 @@ async function latestTestPour(book: OpenBook, line: ContainerLine): Promise<Late
     where: {
       kind: 'test-pour',
       lotId: line.lotId,
+      pairLotId: null,
       OR: [{ containerId: null }, { containerId: line.stockId }],
     },
     orderBy: { id: 'desc' },

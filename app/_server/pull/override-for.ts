@@ -22,7 +22,7 @@ export async function overrideFor(
   pen: Pen,
   line: ContainerLine,
   verdict: Verdict,
-  { override }: PullContainer,
+  { override }: Pick<PullContainer, 'override'>,
   today: CalendarDate,
 ): Promise<Result<{ reason: string; inspectionId: number } | undefined, Refusal>> {
   if (verdict.override === 'not-needed') return ok(undefined);
@@ -40,7 +40,13 @@ export async function overrideFor(
 
 /** The named test pour, where it speaks for this container. A later one that failed takes its word back. */
 async function testPourOf(tx: Pen['tx'], line: ContainerLine, id: number) {
-  const speaks = { kind: 'test-pour', lotId: line.lotId, OR: [{ containerId: null }, { containerId: line.stockId }] };
+  // Two lots tried together speak for the two of them, not for one with whatever it is mixed with now.
+  const speaks = {
+    kind: 'test-pour',
+    lotId: line.lotId,
+    pairLotId: null,
+    OR: [{ containerId: null }, { containerId: line.stockId }],
+  };
   const pour = await tx.inspection.findFirst({
     where: { ...speaks, id },
     select: { madeOn: true, passed: true, note: true, photoId: true },

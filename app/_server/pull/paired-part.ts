@@ -42,7 +42,7 @@ async function lastPulled(
   product: { part: 'A' | 'B'; systemId?: number },
 ): Promise<PairedPart | undefined> {
   const pulled = await tx.entry.findFirst({
-    where: { kind: 'pulled', jobId, reversedBy: null, product },
+    where: { kind: { in: ['pulled', 'weighed-out'] }, jobId, reversedBy: null, product },
     orderBy: { id: 'desc' },
     select: {
       product: { select: { system: { select: { id: true, name: true } } } },

@@ -2,6 +2,8 @@ import type { Command } from '@/app/_server/act';
 import { refuseClosedJob } from '@/app/_server/jobs/refuse-closed-job';
 import { momentOf, refuseDay } from '@/app/_server/ledger/happened-on';
 import { type Pen, writeEntry } from '@/app/_server/ledger/write-entry';
+import { refusePromised } from '@/app/_server/promises/refuse-promised';
+import { spendPromise } from '@/app/_server/promises/spend-promise';
 import type { Ask } from '@/app/_server/pull/ask';
 import { judgeAsk } from '@/app/_server/pull/judge-ask';
 import { overrideFor } from '@/app/_server/pull/override-for';
@@ -45,7 +47,8 @@ const WORSE: Record<VerdictWord, number> = { use: 0, care: 1, stop: 2 };
 
 /**
  * Writes a pull: the verdict judged again on the book as it stands, the amount, the opening of a sealed container, and
- * an override with the test pour it rests on. All or nothing. The day of use is today or later, also for what was taken on
+ * an override with the test pour it rests on. It uses up what was promised to the job; what is promised to others stays.
+ * All or nothing. The day of use is today or later, also for what was taken on
  * an earlier day: nothing is judged for a day on which its limits were still ahead.
  */
 export const pullContainer: Command<PullContainer, Pulled> = async (book, by, input) => {
@@ -72,6 +75,13 @@ export const pullContainer: Command<PullContainer, Pulled> = async (book, by, in
         facts: { label: line.label, left: line.left, asked: input.asked, unit: line.unit },
       });
     }
+    const promised = await refusePromised(pen.tx, {
+      ...input,
+      stockId: line.stockId,
+      taken: input.asked,
+      left: line.left,
+    });
+    if (promised) return err({ ...promised, field: 'asked' });
     const paired = await pairedPart(pen.tx, line, input);
     if (!paired.ok) return paired;
     const verdict = judgeAsk(line, { ...input, purpose: job.value.purpose }, { today, pairedWith: paired.value });
@@ -109,7 +119,9 @@ export const pullContainer: Command<PullContainer, Pulled> = async (book, by, in
       // It was open on the day something was taken out of it, whatever was thought before.
       opened: opened && opened.on <= takenOn ? undefined : writeOpened({ on: takenOn, sureness: 'known' }),
     });
-    return moved.ok ? ok(answer) : moved;
+    if (!moved.ok) return moved;
+    await spendPromise(pen, { jobId: input.jobId, stockId: line.stockId, taken: input.asked });
+    return ok(answer);
   });
 };
 

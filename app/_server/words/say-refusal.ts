@@ -1,5 +1,6 @@
 import type { Refusal, RefusalCode } from '@/app/_server/refusal';
 import { POUR_WORDS } from '@/app/_server/words/say-pour-refusals';
+import { TRACE_WORDS } from '@/app/_server/words/say-trace-refusals';
 import type { CalendarDate } from '@/shared/calendar/calendar-date';
 import type { DateOrder } from '@/shared/calendar/date-readings';
 import { sayDate } from '@/shared/calendar/say-date';
@@ -32,10 +33,12 @@ const FIELDS: Record<string, string> = {
   outline: 'outline',
   marks: 'marks on the drawing',
   pair: 'pairing',
+  sample: 'sample',
 };
 
 const WORDS: Record<RefusalCode, Words> = {
   ...POUR_WORDS,
+  ...TRACE_WORDS,
   'no-book-yet': () => ({ what: 'There is no book here yet.', todo: 'Begin one first.' }),
   'book-already-there': () => ({
     what: 'A book has been begun here already.',
@@ -312,6 +315,22 @@ const WORDS: Record<RefusalCode, Words> = {
   'moved-on': (facts) => ({
     what: `${label(facts)}, cut from it, has moved on: it ${SAY_MOVED_ON[String(facts.because)] ?? 'was written about'} since.`,
     todo: `Undo that first: the key stands beside it in the history of ${label(facts)}. Then undo this. What cannot be undone stays, and is put right on the pieces themselves.`,
+  }),
+  'pair-of-other-system': (facts) => ({
+    what: `${facts.product} is not the other part of this system: the two are never mixed.`,
+    todo: 'Choose a lot of the other part.',
+  }),
+  'look-before-made': () => ({
+    what: 'That day is before the sample was made, or not after the look before it.',
+    todo: 'Give a later day.',
+  }),
+  'sample-of-nothing': () => ({
+    what: 'It is not said of which pour or which lots the sample is.',
+    todo: 'Choose the lift it was kept of, or the lot of each part.',
+  }),
+  'sample-gone': () => ({
+    what: 'That sample is gone: somebody wrote that it was thrown away or lost.',
+    todo: 'Load the page again.',
   }),
   'pack-gone-since': (facts) => ({
     what: `The pack ${label(facts)} is no longer on hand: the last of it was taken or thrown away since.`,

@@ -18,6 +18,7 @@ type Native = Pick<
   | 'spellCheck'
   | 'maxLength'
   | 'disabled'
+  | 'readOnly'
   | 'enterKeyHint'
   | 'placeholder'
   | 'list'

@@ -51,7 +51,7 @@ describe('a job and its wood', () => {
     must(await givePiece(test.book, by(), { label: taken(), act: 'take', jobId }));
     const other = must(await addJob(test.book, by(), { ...DESK, name: 'Bench' }));
     const give = { label: promised(), act: 'take' as const, jobId: other.jobId };
-    expect(refusedWith(await givePiece(test.book, by(), give))).toBe('stop-not-overridable');
+    expect(refusedWith(await givePiece(test.book, by(), give))).toBe('promised-elsewhere');
     expect(await holder(promised())).toBe('Desk');
     const page = await jobPage(test.book, jobId);
     expect(page?.pieces.map((piece) => piece.facts.inStock).sort()).toEqual([false, true]);

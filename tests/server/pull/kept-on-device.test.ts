@@ -55,7 +55,8 @@ describe('what the bench keeps on the device', () => {
 
 describe('what the bench is for when it opens', () => {
   const DAYS = { today: TODAY, order: 'day-first' } as const;
-  const job = { ...DESK, id: 3, dayOfUse: DESK.day, client: '', state: 'open' as const, note: '' };
+  const PLACE_IN_TIME = { stage: 'agreed' as const, dueOn: null, contact: '' };
+  const job = { ...DESK, id: 3, dayOfUse: DESK.day, client: '', state: 'open' as const, note: '', ...PLACE_IN_TIME };
   it('is the job as the book has it, on its day', () => {
     expect(goalNow({}, [job], { ...DESK, day: day('2026-01-01') }, DAYS)).toEqual({ goal: DESK });
   });

@@ -18,8 +18,8 @@ export interface ActFormProps<A> {
   words: ReactNode;
   pendingWords?: string;
   variant?: KeyVariant;
-  /** What was done, said once it is in the book. */
-  done: string;
+  /** What was done, said once it is in the book; it may depend on the answer. */
+  done: string | ((answer: A) => string);
   /** Clears the form for the next time. */
   onDone?: () => void;
   /** The fields, given what is wrong beside each. */
@@ -53,7 +53,7 @@ export function ActForm<A>({
         if (fold) fold.open = false;
         fold?.querySelector('summary')?.focus();
         onDone?.();
-        say({ words: done });
+        say({ words: typeof done === 'string' ? done : done(answer.answer) });
       }}
     >
       {children(problem?.fields ?? {})}

@@ -1,10 +1,12 @@
 'use client';
 
 import { useState } from 'react';
+import type { Discarded } from '@/app/_server/stock/discard';
 import { Fold } from '@/app/_ui/fold';
 import { ActForm } from '@/app/(shop)/_parts/acts/act-form';
 import { discardAction } from '@/app/(shop)/_parts/acts/actions';
 import { DayItWas } from '@/app/(shop)/_parts/acts/day-it-was';
+import { sayBroken } from '@/app/(shop)/_parts/acts/say-broken';
 import { WhyField } from '@/app/(shop)/_parts/acts/why-field';
 import type { CalendarDate } from '@/shared/calendar/calendar-date';
 import type { DateOrder } from '@/shared/calendar/date-readings';
@@ -27,12 +29,12 @@ export function DiscardAct({
   const [happenedOn, setHappenedOn] = useState<string>();
   return (
     <Fold group="act" title="Throw it away">
-      <ActForm
+      <ActForm<Discarded>
         action={discardAction}
         input={{ label, why, happenedOn }}
         words={`Write off ${what}`}
         variant="stop"
-        done="Written off. Reverse it in the history if that was a mistake."
+        done={({ broken }) => `Written off. Reverse it in the history if that was a mistake.${sayBroken(broken)}`}
         onDone={() => {
           setWhy('');
           setHappenedOn(undefined);

@@ -1,12 +1,15 @@
 'use client';
 
 import { useState } from 'react';
+import type { OtherLot } from '@/app/_server/stock/lots-of-other-part';
 import { ChoiceChips } from '@/app/_ui/field/choice-chips';
 import { DateTextField } from '@/app/_ui/field/date-text-field';
+import { SelectField } from '@/app/_ui/field/select-field';
 import { TextField } from '@/app/_ui/field/text-field';
 import { Fold } from '@/app/_ui/fold';
 import { ActForm } from '@/app/(shop)/_parts/acts/act-form';
 import { inspectAction } from '@/app/(shop)/_parts/acts/actions';
+import styles from '@/app/(shop)/_parts/acts/acts.module.css';
 import { PictureField } from '@/app/(shop)/_parts/acts/picture-field';
 import type { CalendarDate } from '@/shared/calendar/calendar-date';
 import type { DateOrder } from '@/shared/calendar/date-readings';
@@ -18,12 +21,14 @@ export interface InspectActProps {
   containerLabel?: string;
   today: CalendarDate;
   order: DateOrder;
+  /** Lots of the other part it can have been mixed with; none where it is no part of a system. */
+  others?: readonly OtherLot[];
   /** The day a passed one is taken to hold until, with what that was computed from. */
   suggested?: { until: CalendarDate; says: string };
 }
 
 /** Records a look at the material or a small test pour, and until when a passed one is taken to hold. */
-export function InspectAct({ lotId, containerLabel, today, order, suggested }: InspectActProps) {
+export function InspectAct({ lotId, containerLabel, others = [], today, order, suggested }: InspectActProps) {
   const fresh = {
     kind: 'inspection',
     madeOn: sayDate(today, { order }),
@@ -31,18 +36,31 @@ export function InspectAct({ lotId, containerLabel, today, order, suggested }: I
     validUntil: suggested ? sayDate(suggested.until, { order }) : '',
     method: '',
     note: '',
+    pairLot: '',
+    mass: '',
+    temperature: '',
+    minutes: '',
+    result: '',
   };
   const [typed, setTyped] = useState(fresh);
   const [photo, setPhoto] = useState<File>();
   const [taken, setTaken] = useState(0);
   const set = (field: keyof typeof fresh) => (value: string) => setTyped((before) => ({ ...before, [field]: value }));
   const pour = typed.kind === 'test-pour';
+  const { pairLot, ...sent } = typed;
   const thing = pour ? 'test pour' : 'inspection';
   return (
     <Fold group="act" title="Record an inspection or test pour">
       <ActForm
         action={inspectAction}
-        input={{ ...typed, lotId, containerLabel, outcome: typed.outcome || undefined, photo }}
+        input={{
+          ...sent,
+          lotId,
+          containerLabel,
+          outcome: typed.outcome || undefined,
+          pairLotId: pour && pairLot ? Number(pairLot) : undefined,
+          photo,
+        }}
         words={typed.outcome === '' ? `Write the ${thing}` : `Write the ${thing}: ${typed.outcome}`}
         done={`The ${thing} is in the book.`}
         onDone={() => {
@@ -94,6 +112,56 @@ export function InspectAct({ lotId, containerLabel, today, order, suggested }: I
                 error={errors.validUntil}
               />
             ) : null}
+            {pour && others.length > 0 ? (
+              <SelectField
+                label="Mixed with"
+                hint="Then it speaks for these two lots together, and stands with both."
+                optional
+                none="Not said: it speaks for this one"
+                options={others.map((each) => ({ value: String(each.lotId), label: each.words }))}
+                value={typed.pairLot}
+                onChange={set('pairLot')}
+                error={errors.pairLotId}
+              />
+            ) : null}
+            {pour ? (
+              <div className={styles.row}>
+                <TextField
+                  label="How much"
+                  hint="A usual test is 100 g in a small cup."
+                  optional
+                  value={typed.mass}
+                  onChange={set('mass')}
+                  maxLength={40}
+                  error={errors.mass}
+                />
+                <TextField
+                  label="Room"
+                  optional
+                  value={typed.temperature}
+                  onChange={set('temperature')}
+                  maxLength={40}
+                  error={errors.temperature}
+                />
+                <TextField
+                  label="Minutes"
+                  hint="Until it gelled, or as long as it was watched."
+                  optional
+                  value={typed.minutes}
+                  onChange={set('minutes')}
+                  maxLength={10}
+                  error={errors.minutes}
+                />
+              </div>
+            ) : null}
+            <TextField
+              label="What was seen"
+              optional
+              value={typed.result}
+              onChange={set('result')}
+              maxLength={300}
+              error={errors.result}
+            />
             <TextField
               label="How"
               optional

@@ -3,6 +3,7 @@ import { PIECE_OR_CONTAINER } from '@/app/(shop)/_parts/acts/thing-label';
 import { readFields, type Typing } from '@/app/(shop)/arrive/read-fields';
 import { MOST_AT_ONCE } from '@/shared/labels/most-at-once';
 import { HOLD_STATES } from '@/shared/shelf-life/types/lot-facts';
+import { parseTemperature } from '@/shared/units/parse-temperature';
 
 const id = z.int().positive();
 /** Words as a person types them in one field; longer than this is a slip of pasting. */
@@ -42,14 +43,35 @@ export function inspectionSchema(typing: Typing) {
       validUntil: words(60),
       method: words(300),
       note: words(1000),
+      pairLotId: id.optional(),
+      mass: words(40),
+      temperature: words(40),
+      minutes: words(10),
+      result: words(300),
       photo: picture.optional(),
     })
-    .transform(({ outcome, ...typed }, context) => {
+    .transform(({ outcome, mass, temperature, minutes, ...typed }, context) => {
       const read = readFields(typing, context);
       const madeOn = read.day('madeOn', typed.madeOn);
       if (typed.madeOn.trim() === '') read.say('madeOn', 'Give the day it was made.');
       const passed = outcome === 'passed';
       const validUntil = passed ? read.day('validUntil', typed.validUntil, 'ahead') : undefined;
-      return madeOn ? { ...typed, madeOn, passed, validUntil } : z.NEVER;
+      const massMg = read.quantity('mass', mass, 'mg');
+      const roomTenthsC = readTemperature(temperature, typing, read);
+      const watched = minutes.trim() === '' ? undefined : read.count('minutes', minutes, 9999);
+      return madeOn ? { ...typed, madeOn, passed, validUntil, massMg, roomTenthsC, minutes: watched } : z.NEVER;
     });
+}
+
+/** A temperature as typed, in tenths of a degree Celsius; undefined where there is none. */
+export function readTemperature(
+  text: string,
+  { prefer }: Typing,
+  read: Pick<ReturnType<typeof readFields>, 'say'>,
+): number | undefined {
+  if (text.trim() === '') return undefined;
+  const temperature = parseTemperature(text, { prefer });
+  return temperature.ok
+    ? temperature.value
+    : read.say('temperature', 'Give a temperature, for example 21 °C or 70 °F.');
 }

@@ -156,6 +156,14 @@ function sayWhat(entry: HistoryEntry, context: SayMovements): { what: string; wh
       return { what: `Paired for a bookmatch: ${why}`, why: '' };
     case 'pair-parted':
       return { what: `Parted the pair: ${why}`, why: '' };
+    case 'treated':
+      return { what: tail(why, said.condition), why: '' };
+    case 'sample-kept':
+      return { what: `Kept a sample: ${why}`, why: '' };
+    case 'sample-looked':
+      return { what: `Looked at a sample. ${why}`, why: '' };
+    case 'sample-gone':
+      return { what: `A sample is gone. ${why}`, why: '' };
     case 'inspected':
       return { what: why, why: '' };
     case 'reading-taken':
@@ -247,6 +255,14 @@ function sayWhat(entry: HistoryEntry, context: SayMovements): { what: string; wh
       return { what: `Took stock of ${entry.place ?? 'a place'}: ${entry.reference}`, why };
     case 'stocktake-given-up':
       return { what: `Gave up the stocktake of ${why}`, why: '' };
+    case 'trace-held':
+      return { what: `Put all that is left of ${entry.reference || 'it'} on hold: ${why}`, why: '' };
+    case 'trace-released':
+      return { what: `Released what was held for ${entry.reference || 'it'}: ${why}`, why: '' };
+    case 'fault-found':
+      return { what: `Found wrong: ${why}`, why: '' };
+    case 'fault-settled':
+      return { what: `Settled ${why}`, why: '' };
     case 'rags-laid-out':
       return { what: 'Laid the oily rags out', why };
     case 'feed-made':

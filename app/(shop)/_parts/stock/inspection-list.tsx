@@ -7,16 +7,23 @@ import type { DateOrder } from '@/shared/calendar/date-readings';
 import { sayDate } from '@/shared/calendar/say-date';
 import type { OwnLabelCode } from '@/shared/scan-codes/own-label';
 import { printOwnLabel } from '@/shared/scan-codes/print-own-label';
+import { printQuantity } from '@/shared/units/print-quantity';
+import { printTemperature } from '@/shared/units/print-temperature';
+import { amountOf } from '@/shared/units/stock-unit';
+import { tenthsCelsius } from '@/shared/units/tenths-celsius';
+import type { UnitSystem } from '@/shared/units/unit-system';
 
 /** Inspections and test pours, newest first. */
 export function InspectionList({
   lines,
   today,
   order,
+  prefer,
 }: {
   lines: readonly InspectionLine[];
   today: CalendarDate;
   order: DateOrder;
+  prefer: UnitSystem;
 }) {
   if (lines.length === 0)
     return (
@@ -32,9 +39,16 @@ export function InspectionList({
             {say(line.madeOn)}
             {line.validUntil ? `, holds until ${say(line.validUntil)}` : ''}
           </b>
-          <span>{[line.method, line.note].filter(Boolean).join('. ')}</span>
+          <span>{[line.method, sayTried(line, prefer), line.note].filter(Boolean).join('. ')}</span>
           <span className={styles.soft}>
-            {line.container ? (
+            {line.pairLot ? (
+              <>
+                Speaks for it with{' '}
+                <Link href={`/lots/${line.pairLot.lotId}`}>
+                  {line.pairLot.product}, {line.pairLot.code ? `lot ${line.pairLot.code}` : 'a lot without a code'}
+                </Link>
+              </>
+            ) : line.container ? (
               <>
                 Speaks for{' '}
                 <Link href={`/containers/${line.container}`}>
@@ -54,4 +68,16 @@ export function InspectionList({
       ))}
     </ul>
   );
+}
+
+/** What was measured of it: "100 g, 21 °C, 45 min, hard and clear". */
+function sayTried({ massMg, roomTenthsC, minutes, result }: InspectionLine, prefer: UnitSystem): string {
+  return [
+    massMg === null ? '' : printQuantity(amountOf('mg', massMg), 'mg', { prefer }),
+    roomTenthsC === null ? '' : printTemperature(tenthsCelsius(roomTenthsC), { prefer }),
+    minutes === null ? '' : `${minutes} min`,
+    result,
+  ]
+    .filter(Boolean)
+    .join(', ');
 }

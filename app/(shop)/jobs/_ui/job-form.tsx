@@ -28,6 +28,8 @@ export type JobFormProps = {
   dateOrder: DateOrder;
   /** Where a new job goes on: back to the bench that asked for it. */
   then?: 'pull';
+  /** Its day of use follows its time line, and is not typed. */
+  follows?: boolean;
 };
 
 const CHOICES: Record<Purpose, { label: string; hint: string }> = {
@@ -36,8 +38,14 @@ const CHOICES: Record<Purpose, { label: string; hint: string }> = {
   test: { label: 'A test', hint: 'out of date is Care' },
 };
 
+const STAGES = [
+  { value: 'asked', label: 'Asked for' },
+  { value: 'quoted', label: 'Quoted' },
+  { value: 'agreed', label: 'Agreed' },
+];
+
 /** A job: its name, whose piece it is, and the day that counts. */
-export function JobForm({ job, today, dateOrder, then }: JobFormProps) {
+export function JobForm({ job, today, dateOrder, then, follows = false }: JobFormProps) {
   const router = useRouter();
   const say = useNotice();
   const adding = useAct(addJobAction);
@@ -47,22 +55,42 @@ export function JobForm({ job, today, dateOrder, then }: JobFormProps) {
   const [client, setClient] = useState(job?.client ?? '');
   const [dayText, setDayText] = useState(job ? sayDate(job.dayOfUse, { order: dateOrder }) : '');
   const [note, setNote] = useState(job?.note ?? '');
+  const [dueText, setDueText] = useState(job?.dueOn ? sayDate(job.dueOn, { order: dateOrder }) : '');
+  const [contact, setContact] = useState(job?.contact ?? '');
+  const [stage, setStage] = useState('agreed');
   const [faults, setFaults] = useState<Record<string, string>>({});
 
   const read = readTypedDate(dayText, { today, order: dateOrder, aim: 'ahead' });
   const day = read.ok && !read.value.ambiguous && read.value.precision === 'day' ? read.value.date : undefined;
+  const readDue = readTypedDate(dueText, { today, order: dateOrder, aim: 'ahead' });
+  const due =
+    readDue.ok && !readDue.value.ambiguous && readDue.value.precision === 'day' ? readDue.value.date : undefined;
+  const noDue = dueText.trim() === '';
   const problem = job ? changing.problem : adding.problem;
   /** A fault is said until it is put right, not until the key is pressed again. */
-  const mended: Record<string, boolean> = { name: name.trim() !== '', dayOfUse: day !== undefined };
+  const mended: Record<string, boolean> = {
+    name: name.trim() !== '',
+    dayOfUse: day !== undefined,
+    dueOn: noDue || due !== undefined,
+  };
   const error = (field: string) => (mended[field] ? undefined : faults[field]) ?? problem?.fields?.[field];
 
   async function keep() {
     const found: Record<string, string> = {};
     if (name.trim() === '') found.name = 'Give the job a name, for example River desk.';
     if (!day) found.dayOfUse = 'Give one whole day, for example 12 Dec 2026.';
+    if (!noDue && !due) found.dueOn = 'Give one whole day, for example 12 Dec 2026, or leave it empty.';
     setFaults(found);
     if (!day || Object.keys(found).length > 0) return giveFeedback('error');
-    const fields: JobFields = { name, purpose, client: purpose === 'client' ? client : '', dayOfUse: day, note };
+    const fields: JobFields = {
+      name,
+      purpose,
+      client: purpose === 'client' ? client : '',
+      dayOfUse: day,
+      note,
+      dueOn: due ?? null,
+      contact: purpose === 'client' ? contact : '',
+    };
     if (job) {
       const change: ChangeJob = { ...fields, jobId: job.id, state: job.state };
       const answered = await changing.run(change);
@@ -70,7 +98,7 @@ export function JobForm({ job, today, dateOrder, then }: JobFormProps) {
       say({ words: `${name.trim()} is changed.` });
       return router.push(`/jobs/${job.id}`);
     }
-    const answered = await adding.run(fields);
+    const answered = await adding.run({ ...fields, stage });
     if (!answered.ok) return giveFeedback('error');
     const { jobId } = answered.answer;
     say({ words: `${answered.answer.name} is in the book.` });
@@ -113,16 +141,53 @@ export function JobForm({ job, today, dateOrder, then }: JobFormProps) {
             error={error('client')}
           />
         ) : null}
+        {purpose === 'client' ? (
+          <TextField
+            label="Contact"
+            hint="How to reach them: a number, an address."
+            optional
+            value={contact}
+            onChange={setContact}
+            maxLength={300}
+            error={error('contact')}
+          />
+        ) : null}
+        {follows ? (
+          <p className={styles.follows}>
+            <b>Day of use: {dayText}.</b> It follows the last lift or coat of the time line: move that, and it moves.
+          </p>
+        ) : (
+          <DateTextField
+            label="Day of use"
+            hint="The day that counts: the last lift of the pour, or the last coat of finish."
+            today={today}
+            order={dateOrder}
+            aim="ahead"
+            value={dayText}
+            onChange={(text) => setDayText(text)}
+            error={error('dayOfUse')}
+          />
+        )}
         <DateTextField
-          label="Day of use"
-          hint="The day that counts: the last lift of the pour, or the last coat of finish."
+          label="Due day"
+          hint="The day it is promised for."
+          optional
           today={today}
           order={dateOrder}
           aim="ahead"
-          value={dayText}
-          onChange={(text) => setDayText(text)}
-          error={error('dayOfUse')}
+          value={dueText}
+          onChange={(text) => setDueText(text)}
+          error={error('dueOn')}
         />
+        {job ? null : (
+          <ChoiceChips
+            label="Where does it stand?"
+            options={STAGES}
+            value={stage}
+            onChange={setStage}
+            error={error('stage')}
+          />
+        )}
         {day && day < today ? (
           <p className={styles.warning} role="status">
             That day has passed. The job is kept so, but what is pulled for it is judged for today.

@@ -3,6 +3,7 @@ import type { CalendarDate } from '@/shared/calendar/calendar-date';
 import { daysBetween } from '@/shared/calendar/days-between';
 import { sayDays } from '@/shared/calendar/say-days';
 import type { Purpose } from '@/shared/shelf-life/types/verdict';
+import type { JobStage } from '@/shared/timeline/job-stage';
 
 export const PURPOSE_WORDS: Record<Purpose, string> = {
   client: 'Client’s piece',
@@ -10,7 +11,16 @@ export const PURPOSE_WORDS: Record<Purpose, string> = {
   test: 'Test piece',
 };
 
-export const STATE_WORDS: Record<JobLine['state'], string> = { open: 'Open', done: 'Done', dropped: 'Dropped' };
+export const STAGE_WORDS: Record<JobStage, string> = {
+  asked: 'Asked for',
+  quoted: 'Quoted',
+  agreed: 'Agreed',
+  making: 'Making',
+  curing: 'Curing',
+  ready: 'Ready',
+  delivered: 'Delivered',
+  dropped: 'Dropped',
+};
 
 /** Whose piece it is: `For Marlow`, `Own piece`. */
 export function sayWhose({ purpose, client }: Pick<JobLine, 'purpose' | 'client'>): string {

@@ -27,7 +27,9 @@ import { Photos } from '@/app/(shop)/_parts/stock/photos';
 import { pieceRow } from '@/app/(shop)/_parts/stock/piece-row';
 import { PieceWall } from '@/app/(shop)/_parts/stock/piece-wall';
 import { PrintLabel } from '@/app/(shop)/_parts/stock/print-label';
+import { PromisedTo } from '@/app/(shop)/_parts/stock/promised-to';
 import styles from '@/app/(shop)/_parts/stock/stock.module.css';
+import { FaultsOfThing } from '@/app/(shop)/faults/_parts/faults-of-thing';
 import { ChangePieceAct } from '@/app/(shop)/pieces/_ui/change-piece-act';
 import { FamilyPart } from '@/app/(shop)/pieces/_ui/family-part';
 import { GiveAct } from '@/app/(shop)/pieces/_ui/give-act';
@@ -102,6 +104,7 @@ export default async function PiecePage({ params }: Props) {
         <div>
           <Section title={`This ${line.form}`}>
             <Facts facts={pieceFacts(line, meant, head)} />
+            <PromisedTo stockId={line.stockId} unit="piece" left={line.facts.inStock ? 1 : 0} />
           </Section>
           {isMarked ? (
             <Section title="Marked on it">
@@ -201,6 +204,12 @@ export default async function PiecePage({ params }: Props) {
           />
         </Section>
       ) : null}
+      <FaultsOfThing
+        stockId={line.stockId}
+        label={line.label}
+        kind="piece"
+        drawing={outline.ok && line.form !== 'pack' ? { outline: outline.value, marks: line.marks } : undefined}
+      />
       <HistorySection of={{ stockId: line.stockId }} />
     </Page>
   );

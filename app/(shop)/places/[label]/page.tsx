@@ -73,6 +73,9 @@ export default async function PlacePage({ params }: Params) {
       ) : null}
       <div className={styles.keys}>
         <LinkKey href={`/arrive/move?place=${code}`}>Move things here</LinkKey>
+        <LinkKey href={`/stocktake?place=${code}`} variant="ghost">
+          Take stock
+        </LinkKey>
         <LinkKey href={`/labels?codes=${code}`} variant="ghost">
           Print its label
         </LinkKey>

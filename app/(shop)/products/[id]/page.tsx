@@ -18,6 +18,7 @@ import { ContainerRows } from '@/app/(shop)/_parts/stock/container-rows';
 import { Hazards } from '@/app/(shop)/_parts/stock/hazards';
 import styles from '@/app/(shop)/_parts/stock/stock.module.css';
 import { ChangeProductAct } from '@/app/(shop)/products/_ui/change-product-act';
+import { FinishSheetSection } from '@/app/(shop)/products/_ui/finish-sheet-section';
 import list from '@/app/(shop)/products/_ui/products.module.css';
 import { keepingFacts, productFacts } from '@/app/(shop)/products/product-facts';
 import { printQuantity } from '@/shared/units/print-quantity';
@@ -75,6 +76,7 @@ export default async function ProductPage({ params }: Props) {
           prefer={prefer}
         />
       </div>
+      <FinishSheetSection productId={productId} kind={fields.kind} />
       <Section
         title="On hand"
         aside={

@@ -31,7 +31,7 @@ const SLAB = pieceLineOfATest({
   widthMiddleNm: mm(18 * INCH),
   widthEndNm: mm(24 * INCH),
   thicknessNm: mm(2 * INCH),
-  shape: { id: 1, source: 'stations', outline: TAPERED },
+  shape: { id: 1, source: 'stations', outline: TAPERED, errorNm: null },
   readings: [readingOfATest({ takenOn: day('2026-11-20'), mcTenths: 120 })],
 });
 const piece = figuredPiece(SLAB, 'imperial');
