@@ -3,7 +3,7 @@ import type { ResinSheet } from '@/shared/pour/resin-sheet';
 import { err, type Result } from '@/shared/result/result';
 import { gramsPerLitre } from '@/shared/units/density';
 
-export type SheetField = keyof ResinSheet | 'depthLeast' | 'depthMost' | 'depthMass' | 'potMinutes' | 'potMass';
+type SheetField = keyof ResinSheet | 'depthLeast' | 'depthMost' | 'depthMass' | 'potMinutes' | 'potMass';
 
 export type SheetError =
   | RatioError

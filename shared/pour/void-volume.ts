@@ -5,10 +5,10 @@ import { type Nanometres, nanometres } from '@/shared/units/nanometres';
 import { type Microlitres, microlitres } from '@/shared/units/stock-unit';
 
 /** One fill of a drawing, or a river drawn as one: its area in square millimetres, and how deep it runs from the top. */
-export type Fill = { readonly area: number; readonly depth: Nanometres };
+type Fill = { readonly area: number; readonly depth: Nanometres };
 
 /** Where along a river it is how wide. */
-export type RiverWidth = { readonly at: Nanometres; readonly width: Nanometres };
+type RiverWidth = { readonly at: Nanometres; readonly width: Nanometres };
 
 /** What is to be filled with resin, and how its shape is known. */
 export type PourVoid =

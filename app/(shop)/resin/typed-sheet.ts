@@ -122,7 +122,7 @@ export function readTypedSheet(typed: TypedSheet, prefer: UnitSystem): SheetRead
 }
 
 /** The field of the form that a fault of the facts stands beside. */
-export const FIELD_OF_FACT: Readonly<Record<string, string>> = {
+const FIELD_OF_FACT: Readonly<Record<string, string>> = {
   byMass: 'massB',
   byVolume: 'volumeB',
   toleranceTenths: 'tolerance',

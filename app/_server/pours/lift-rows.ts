@@ -7,7 +7,7 @@ import { type Microlitres, type Milligrams, microlitres, milligrams } from '@/sh
 import { type TenthsCelsius, tenthsCelsius } from '@/shared/units/tenths-celsius';
 
 /** One part of a batch as it was weighed out of a container, while that stands. */
-export type WeighedLine = {
+type WeighedLine = {
   id: number;
   entryId: number;
   batch: number;

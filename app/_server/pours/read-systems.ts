@@ -3,7 +3,7 @@ import type { OpenBook } from '@/prisma/open-book';
 import type { Life } from '@/shared/calendar/life';
 
 /** A product that is one part of a system, with how long it keeps. */
-export type SystemPart = {
+type SystemPart = {
   productId: number;
   name: string;
   part: 'A' | 'B';

@@ -6,7 +6,7 @@ import { twiceRingArea } from '@/shared/outline/ring-area';
 import type { Nanometres } from '@/shared/units/nanometres';
 
 /** Something on the drawing of a piece that resin can go into: a gap in the outline, or a mark that is to be filled. */
-export type FillChoice = {
+type FillChoice = {
   id: string;
   label: string;
   what: string;

@@ -14,8 +14,8 @@ import { type Microlitres, microlitres } from '@/shared/units/stock-unit';
 import type { UnitSystem } from '@/shared/units/unit-system';
 
 /** A thing of a drawing that is to be filled, as it stands in the form. */
-export type TypedFill = { id: string; name: string; on: boolean; area: string; depth: string };
-export type TypedStation = { at: string; width: string };
+type TypedFill = { id: string; name: string; on: boolean; area: string; depth: string };
+type TypedStation = { at: string; width: string };
 
 export const SOLIDS = ['box', 'cylinder', 'ellipse', 'cone-frustum', 'sloped-tray', 'v-groove'] as const;
 export type SolidShape = (typeof SOLIDS)[number];

@@ -25,7 +25,7 @@ import { sayPlanError } from '@/shared/pour/say-plan-error';
 import { type ClosedDays, closedOn } from '@/shared/timeline/closed-days';
 import type { UnitSystem } from '@/shared/units/unit-system';
 
-export type PlanSystem = { id: number; name: string; sheet: ResinSheet | null };
+type PlanSystem = { id: number; name: string; sheet: ResinSheet | null };
 
 /** Wood of the job that can stand in a form. */
 export type PlanWood = { label: string; words: string; litres: string };

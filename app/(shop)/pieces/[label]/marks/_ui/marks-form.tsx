@@ -84,7 +84,7 @@ export function MarksForm({ label, outline, marks, off, prefer, shapeId, before 
     const answer = await run({ label, add: [], remove: [id], why: '', shapeId });
     if (!answer.ok) return;
     if (draft.changes === id) keep(FRESH);
-    say({ words: 'It is off the drawing; the history keeps it. Put right what is seen on it too, if that is gone.' });
+    say({ words: 'It is off the drawing. Its history undoes it.' });
   }
   function change(id: number) {
     const begun = markAsTyped(marks, id, prefer);
