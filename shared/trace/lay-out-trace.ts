@@ -3,10 +3,10 @@ import { rankTrace } from '@/shared/trace/rank-trace';
 import type { TraceEdge, TraceKey } from '@/shared/trace/trace-graph';
 
 /** Where a thing stands: columns and rows from 0; a row may be a half where a shorter column is centred. */
-export type TraceSpot = { readonly key: TraceKey; readonly column: number; readonly row: number };
+type TraceSpot = { readonly key: TraceKey; readonly column: number; readonly row: number };
 
 /** A line of the picture, by way of a spot in every column it passes. */
-export type TraceLine = TraceEdge & { readonly through: readonly { readonly column: number; readonly row: number }[] };
+type TraceLine = TraceEdge & { readonly through: readonly { readonly column: number; readonly row: number }[] };
 
 export type TraceLayout = {
   readonly spots: readonly TraceSpot[];

@@ -11,5 +11,8 @@ export const traceKey = (kind: TraceKind, id: number): TraceKey => `${kind}:${id
 /** The kind a key names. `kindOfKey('lift:7')` is `lift`. */
 export const kindOfKey = (key: TraceKey): TraceKind => key.slice(0, key.indexOf(':')) as TraceKind;
 
+/** The number a key names. `idOfKey('lift:7')` is 7. */
+export const idOfKey = (key: TraceKey): number => Number(key.slice(key.indexOf(':') + 1));
+
 /** One step of the way, from what went in to what it went into. */
 export type TraceEdge = { readonly from: TraceKey; readonly to: TraceKey };

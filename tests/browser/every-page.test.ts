@@ -82,6 +82,12 @@ describe('every page of the demo workshop', () => {
       ...pours,
       `${pour?.split('/').slice(0, -1).join('/')}/new`,
       lot ?? '',
+      // Where a lot, a piece and a fault came from and went, and a fault to be written down on a job and on a piece.
+      `/trace${lot}`.replace('lots', 'lot'),
+      `/trace${piece}`.replace('pieces', 'piece'),
+      '/trace/fault/1?all=yes',
+      `/faults/new?job=${pour?.split('/')[2]}`,
+      `/faults/new?piece=${piece?.split('/').at(-1)}`,
       `${things.find((href) => href.startsWith('/stocktake/'))}/finish`,
       `/labels?codes=${things[0]?.split('/').at(-1)}`,
       ...['finish', 'edit', 'needs'].map((part) => `${things.find((href) => href.startsWith('/jobs/'))}/${part}`),
@@ -103,7 +109,7 @@ describe('every page of the demo workshop', () => {
 
   it.each(LOOKS)('has nothing axe would name, nothing off the side, and no error: $name', async ({ size, scheme }) => {
     const { page, context, trouble } = await visit(browser, served.url, { size, scheme });
-    expect(things).toHaveLength(THINGS.length + 16);
+    expect(things).toHaveLength(THINGS.length + 21);
     for (const path of [...PAGES, ...things]) {
       await page.goto(path, { waitUntil: 'networkidle' });
       expect(await page.locator('h1').count(), path).toBe(1);

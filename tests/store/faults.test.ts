@@ -138,4 +138,29 @@ describe('a fault', () => {
     const other = await pouredTable(test.book);
     expect(await refused({ jobId: table.jobId, liftId: other.liftId })).toBe('lift-of-another-job');
   });
+
+  it('that names nothing, another job’s pour, or is settled by any other entry is told by the proof', async () => {
+    const ids = [
+      await record({ jobId: table.jobId }),
+      await record({ pourId: table.pourId }),
+      await record({ label: table.a }),
+    ];
+    const [bare, pour, early] = ids.map(({ id }) => id);
+    const { differences } = await test.book.write(async (tx) => {
+      const { id: other } = await tx.job.findFirstOrThrow({ where: { id: { not: table.jobId } } });
+      await tx.fault.update({ where: { id: bare ?? 0 }, data: { jobId: null } });
+      await tx.fault.update({ where: { id: pour ?? 0 }, data: { jobId: other } });
+      await tx.fault.update({ where: { id: early ?? 0 }, data: { settledById: 1 } });
+      const proof = await proveBook(tx);
+      await tx.fault.update({ where: { id: bare ?? 0 }, data: { jobId: table.jobId } });
+      await tx.fault.update({ where: { id: pour ?? 0 }, data: { jobId: table.jobId } });
+      await tx.fault.update({ where: { id: early ?? 0 }, data: { settledById: null } });
+      return proof;
+    });
+    expect(differences.map(({ rule, where }) => [rule, where])).toEqual([
+      ['faults-are-of-something', `fault ${bare}`],
+      ['faults-are-of-something', `fault ${pour}`],
+      ['faults-are-settled-after', `fault ${early}`],
+    ]);
+  });
 });

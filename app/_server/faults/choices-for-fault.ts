@@ -9,7 +9,7 @@ import type { PieceMarks } from '@/shared/outline/piece-marks';
 /** What a fault was found on, as far as the address says. */
 export type FaultAsk = { jobId?: number; liftId?: number; label?: string };
 
-export type PieceChoice = {
+type PieceChoice = {
   label: string;
   species: string;
   form: string;

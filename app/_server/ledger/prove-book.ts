@@ -1,5 +1,6 @@
 import { balanceOf, stockSelect } from '@/app/_server/ledger/balance-of';
 import { proveOpenedDays, proveOverrides, provePhotos } from '@/app/_server/ledger/prove-facts';
+import { proveFaults } from '@/app/_server/ledger/prove-faults';
 import { proveJobs } from '@/app/_server/ledger/prove-jobs';
 import { provePours, proveSheets } from '@/app/_server/ledger/prove-pours';
 import { provePromises } from '@/app/_server/ledger/prove-promises';
@@ -36,6 +37,7 @@ type Reader = Pick<
   | 'promised'
   | 'job'
   | 'step'
+  | 'fault'
   | '$queryRawUnsafe'
 >;
 
@@ -114,6 +116,7 @@ export async function proveBook(tx: Reader, photos?: string, sheets?: string): P
     after = lastRow.id;
   }
   await proveReversals(tx, found);
+  await proveFaults(tx, found);
   await proveOverrides(tx, found);
   await proveOpenedDays(tx, found);
   await proveCuts(tx, found);

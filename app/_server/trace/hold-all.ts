@@ -12,13 +12,13 @@ export type HoldAll = TraceStart & {
   why: string;
 };
 
-export type HeldThing = { stockId: number; label: string; title: string };
+type HeldThing = { stockId: number; label: string; title: string };
 
 /** `held`: what was free and is on hold now. */
 export type HeldAll = { entryId: number; held: HeldThing[] };
 
 /** What is held is not left out for want of room on a screen. */
-const MOST_HELD = 20_000;
+const MOST_HELD = 8_000;
 
 /**
  * Puts all that is left of a trace on hold, as one entry with its reason: the containers with something in them, the

@@ -1,10 +1,18 @@
-import { selectThings, type ThingRow } from '@/app/_server/trace/select-things';
+import { selectFaults, selectThings, type ThingRow } from '@/app/_server/trace/select-things';
 import type { TraceReader } from '@/app/_server/trace/trace-steps';
 import type { Way } from '@/app/_server/trace/walk-trace';
 import { Prisma } from '@/prisma/generated/client';
 import type { HoldState } from '@/shared/shelf-life/types/lot-facts';
 import type { JobStage } from '@/shared/timeline/job-stage';
-import { kindOfKey, type TraceKey, type TraceKind } from '@/shared/trace/trace-graph';
+import {
+  idOfKey,
+  kindOfKey,
+  TRACE_KINDS,
+  type TraceEdge,
+  type TraceKey,
+  type TraceKind,
+  traceKey,
+} from '@/shared/trace/trace-graph';
 import type { StockUnit } from '@/shared/units/stock-unit';
 
 /** One thing of a trace, as the book has it now. */
@@ -35,36 +43,51 @@ export type TraceNode = {
   readonly client: TraceClient | null;
 };
 
-export type TraceClient = {
+type TraceClient = {
   readonly purpose: string;
   readonly name: string;
   readonly contact: string;
   readonly stage: JobStage;
 };
 
-/** What the things of a trace are called, where they are and what is left of them, in the order they were found: one read. */
-export async function nameThings(tx: TraceReader, found: ReadonlyMap<TraceKey, Way>): Promise<TraceNode[]> {
-  const ids = new Map<TraceKind, number[]>();
-  for (const key of found.keys()) {
-    const kind = kindOfKey(key);
-    const list = ids.get(kind);
-    if (list) list.push(idOf(key));
-    else ids.set(kind, [idOf(key)]);
-  }
-  const selects = [...ids].map(([kind, list]) => selectThings(kind, list));
-  const rows = await tx.$queryRaw<ThingRow[]>`${Prisma.join(selects, ' UNION ALL ')}`;
-  const named = new Map(rows.map((row) => [`${row.kind}:${row.id}`, row]));
-  return [...found].flatMap(([key, way]) => {
+export type Named = {
+  nodes: TraceNode[];
+  /** From what a fault was found on to the fault. */
+  faults: TraceEdge[];
+};
+
+/**
+ * What the things of a trace are called, where they are and what is left of them, in the order they were found, and the
+ * faults that stand on them, `most` things in all: one read.
+ */
+export async function nameThings(tx: TraceReader, found: ReadonlyMap<TraceKey, Way>, most: number): Promise<Named> {
+  const ids: Record<TraceKind, number[]> = { lot: [], container: [], lift: [], job: [], piece: [], fault: [] };
+  for (const key of found.keys()) ids[kindOfKey(key)].push(idOfKey(key));
+  const selects = TRACE_KINDS.flatMap((kind) => (ids[kind].length > 0 ? [selectThings(kind, ids[kind])] : []));
+  const on = { jobId: ids.job, liftId: ids.lift, stockId: [...ids.container, ...ids.piece] };
+  const rows = await tx.$queryRaw<ThingRow[]>`${Prisma.join([...selects, selectFaults(on)], ' UNION ALL ')}`;
+  const named = new Map(rows.map((row) => [traceKey(row.kind, row.id), row]));
+  const all = new Map(found);
+  for (const key of [...named.keys()].sort()) if (!all.has(key) && all.size < most) all.set(key, 'beside');
+  const nodes = [...all].flatMap(([key, way]) => {
     const row = named.get(key);
     return row ? [nodeOf(key, way, row)] : [];
   });
+  return { nodes, faults: rows.flatMap((row) => (row.kind === 'fault' ? edgesOf(row, found) : [])) };
 }
 
-const idOf = (key: TraceKey) => Number(key.slice(key.indexOf(':') + 1));
+/** A fault hangs on the nearest thing it names: its piece or tin and its lift, or else its job. */
+function edgesOf({ id, jobId, liftId, stockId }: ThingRow, found: ReadonlyMap<TraceKey, unknown>): TraceEdge[] {
+  const key = (kind: TraceKind, of: number | null) => (of === null ? [] : [traceKey(kind, of)]);
+  const isThere = (each: TraceKey) => found.has(each);
+  const near = [...key('piece', stockId), ...key('container', stockId), ...key('lift', liftId)].filter(isThere);
+  const to = traceKey('fault', id);
+  return (near.length > 0 ? near : key('job', jobId).filter(isThere)).map((from) => ({ from, to }));
+}
 
 function nodeOf(key: TraceKey, way: Way, row: ThingRow): TraceNode {
   const kind = kindOfKey(key);
-  const id = idOf(key);
+  const id = idOfKey(key);
   return {
     key,
     kind,

@@ -16,6 +16,9 @@ export type ThingRow = {
   hold: string | null;
   jobId: number | null;
   pourId: number | null;
+  /** Of a fault: the lift and the thing it was found on. */
+  liftId: number | null;
+  stockId: number | null;
   nr: number | null;
   client: string | null;
   contact: string | null;
@@ -35,6 +38,8 @@ const EMPTY = {
   hold: 'CAST(NULL AS TEXT)',
   jobId: 'CAST(NULL AS INTEGER)',
   pourId: 'CAST(NULL AS INTEGER)',
+  liftId: 'CAST(NULL AS INTEGER)',
+  stockId: 'CAST(NULL AS INTEGER)',
   nr: 'CAST(NULL AS INTEGER)',
   client: 'CAST(NULL AS TEXT)',
   contact: 'CAST(NULL AS TEXT)',
@@ -112,17 +117,37 @@ const KINDS: Readonly<Record<TraceKind, { columns: Columns; from: string }>> = {
       state: `CASE WHEN ${UNDONE('t."entryId"')} THEN 'undone'
         WHEN t."settledById" IS NOT NULL AND NOT ${UNDONE('t."settledById"')} THEN 'settled' ELSE 'open' END`,
       jobId: 't."jobId"',
+      liftId: 't."liftId"',
+      stockId: 't."stockId"',
     },
     from: '"Fault" t',
   },
 };
 
+const HEADS = Object.fromEntries(
+  Object.entries(KINDS).map(([kind, { columns, from }]) => {
+    const { id, title, ...rest } = columns;
+    const others = Object.entries({ ...EMPTY, ...rest }).map(([name, sql]) => `${sql} AS "${name}"`);
+    const all = [`'${kind}' AS "kind"`, `${id} AS "id"`, `${title} AS "title"`, ...others].join(', ');
+    return [kind, Prisma.raw(`SELECT ${all} FROM ${from} WHERE`)];
+  }),
+) as Record<TraceKind, Prisma.Sql>;
+const IDS = Object.fromEntries(
+  Object.entries(KINDS).map(([kind, { columns }]) => [kind, Prisma.raw(columns.id)]),
+) as Record<TraceKind, Prisma.Sql>;
+
 /** The things of one kind with these numbers, in columns that are the same for every kind. */
-export function selectThings(kind: TraceKind, ids: readonly number[]): Prisma.Sql {
-  const { columns, from } = KINDS[kind];
-  const { id, title, ...rest } = columns;
-  const others = Object.entries({ ...EMPTY, ...rest }).map(([name, sql]) => `${sql} AS "${name}"`);
-  const head = Prisma.raw(`SELECT '${kind}' AS "kind", ${[`${id} AS "id"`, `${title} AS "title"`, ...others].join(', ')}
-    FROM ${from} WHERE ${id} IN`);
-  return Prisma.sql`${head} (${Prisma.join([...ids])})`;
+export const selectThings = (kind: TraceKind, ids: readonly number[]): Prisma.Sql =>
+  Prisma.sql`${HEADS[kind]} ${IDS[kind]} IN (${Prisma.join([...ids])})`;
+
+const FAULT_STANDS = Prisma.raw(`NOT ${UNDONE('t."entryId"')}`);
+
+/** The faults that stand on any of these jobs, lifts, containers and pieces, in the same columns. */
+export function selectFaults(on: Readonly<Record<'jobId' | 'liftId' | 'stockId', readonly number[]>>): Prisma.Sql {
+  const ways = Object.entries(on).flatMap(([column, ids]) =>
+    ids.length > 0 ? [Prisma.sql`${Prisma.raw(`t."${column}"`)} IN (${Prisma.join([...ids])})`] : [],
+  );
+  return ways.length > 0
+    ? Prisma.sql`${HEADS.fault} (${Prisma.join(ways, ' OR ')}) AND ${FAULT_STANDS}`
+    : Prisma.sql`${HEADS.fault} 0 = 1`;
 }

@@ -1,4 +1,3 @@
-import { faultsBeside } from '@/app/_server/trace/faults-beside';
 import { nameThings, type TraceNode } from '@/app/_server/trace/name-things';
 import type { TraceReader } from '@/app/_server/trace/trace-steps';
 import { walkTrace } from '@/app/_server/trace/walk-trace';
@@ -27,10 +26,7 @@ export async function traceFrom(
   { wide = false, most = MOST_THINGS }: { wide?: boolean; most?: number } = {},
 ): Promise<Traced | undefined> {
   const walked = await walkTrace(tx, start, { wide, most });
-  const faults = await faultsBeside(tx, walked.found);
-  const found = new Map(walked.found);
-  for (const { to } of faults) if (!found.has(to) && found.size < most) found.set(to, 'beside');
-  const nodes = await nameThings(tx, found);
+  const { nodes, faults } = await nameThings(tx, walked.found, most);
   const first = nodes.find(({ key }) => key === traceKey(start.kind, start.id));
   if (!first) return undefined;
   const there = new Set(nodes.map(({ key }) => key));

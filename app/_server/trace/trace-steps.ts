@@ -9,7 +9,7 @@ export type Use = { containerId: number; liftId: number | null; jobId: number };
 export type Between = { fromId: number; toId: number };
 
 /** No step of a trace reads more rows than this: a lot has some hundred uses, never this many. */
-export const MOST_ROWS = 20_000;
+const MOST_ROWS = 10_000;
 
 const stands = (entry: string) =>
   Prisma.raw(`NOT EXISTS (SELECT 1 FROM "Entry" undone WHERE undone."reversesId" = ${entry})`);
@@ -29,8 +29,8 @@ export async function lotsOfContainers(tx: TraceReader, containerIds: readonly n
     ORDER BY "stockId" LIMIT ${MOST_ROWS}`;
 }
 
-/** What went into lifts and jobs, by container, by lift or by job; weighings and pulls that stand only. */
-export async function usesBy(
+/** What went from containers into lifts and jobs, by either end; weighings and pulls that stand only. */
+export async function usesIn(
   tx: TraceReader,
   by: 'container' | 'lift' | 'job',
   ids: readonly number[],
@@ -41,12 +41,11 @@ export async function usesBy(
     SELECT w."stockId" AS "containerId", w."liftId" AS "liftId", p."jobId" AS "jobId"
     FROM "Weighed" w JOIN "Lift" l ON l."id" = w."liftId" JOIN "Pour" p ON p."id" = l."pourId"
     WHERE ${Prisma.raw(weighedBy)} IN (${within(ids)}) AND ${stands('w."entryId"')}`;
-  const pulledBy = by === 'container' ? 'm."stockId"' : 'e."jobId"';
   const pulled = Prisma.sql`
-    SELECT m."stockId" AS "containerId", NULL AS "liftId", e."jobId" AS "jobId"
+    SELECT m."stockId" AS "containerId", CAST(NULL AS INTEGER) AS "liftId", e."jobId" AS "jobId"
     FROM "Movement" m JOIN "Entry" e ON e."id" = m."entryId"
-    WHERE ${Prisma.raw(pulledBy)} IN (${within(ids)}) AND e."kind" = 'pulled' AND e."jobId" IS NOT NULL
-      AND m."quantityDelta" < 0 AND ${stands('e."id"')}`;
+    WHERE ${Prisma.raw(by === 'container' ? 'm."stockId"' : 'e."jobId"')} IN (${within(ids)}) AND e."kind" = 'pulled'
+      AND e."jobId" IS NOT NULL AND m."quantityDelta" < 0 AND ${stands('e."id"')}`;
   const rows = await tx.$queryRaw<{ containerId: number; liftId: number | null; jobId: number }[]>`
     ${by === 'lift' ? weighed : Prisma.sql`${weighed} UNION ${pulled}`} LIMIT ${MOST_ROWS}`;
   // One order on every database, so that the same trace is drawn alike.
@@ -66,6 +65,14 @@ export async function jobsOfLifts(tx: TraceReader, liftIds: readonly number[]): 
     WHERE l."id" IN (${within(liftIds)}) ORDER BY l."id"`;
 }
 
+/** The pieces that are promised to the jobs or were taken for them. */
+export async function piecesOfJobs(tx: TraceReader, jobIds: readonly number[]): Promise<Between[]> {
+  if (jobIds.length === 0) return [];
+  return tx.$queryRaw<Between[]>`
+    SELECT s."ownerJobId" AS "fromId", s."id" AS "toId" FROM "Stock" s
+    WHERE s."ownerJobId" IN (${within(jobIds)}) AND s."kind" = 'piece' ORDER BY s."id" LIMIT ${MOST_ROWS}`;
+}
+
 export async function liftsOfPours(tx: TraceReader, pourIds: readonly number[]): Promise<number[]> {
   if (pourIds.length === 0) return [];
   const rows = await tx.$queryRaw<{ id: number }[]>`
@@ -73,13 +80,12 @@ export async function liftsOfPours(tx: TraceReader, pourIds: readonly number[]):
   return rows.map(({ id }) => id);
 }
 
-/** Pieces promised to the jobs or taken for them; or, the other way, the jobs of pieces. */
-export async function piecesOfJobs(tx: TraceReader, by: 'job' | 'piece', ids: readonly number[]): Promise<Between[]> {
-  if (ids.length === 0) return [];
-  const column = Prisma.raw(by === 'job' ? 's."ownerJobId"' : 's."id"');
+/** The jobs that pieces are promised to or were taken for. */
+export async function jobsOfPieces(tx: TraceReader, pieceIds: readonly number[]): Promise<Between[]> {
+  if (pieceIds.length === 0) return [];
   return tx.$queryRaw<Between[]>`
     SELECT s."ownerJobId" AS "fromId", s."id" AS "toId" FROM "Stock" s
-    WHERE ${column} IN (${within(ids)}) AND s."kind" = 'piece' AND s."ownerJobId" IS NOT NULL
+    WHERE s."id" IN (${within(pieceIds)}) AND s."kind" = 'piece' AND s."ownerJobId" IS NOT NULL
     ORDER BY s."id" LIMIT ${MOST_ROWS}`;
 }
 

@@ -1,16 +1,22 @@
+import { forwardSteps } from '@/app/_server/trace/forward-steps';
 import { type SubjectsOfFault, subjectsOfFault } from '@/app/_server/trace/subjects-of-fault';
 import {
   containersOfLots,
-  cutFrom,
   cutOutOf,
-  jobsOfLifts,
+  jobsOfPieces,
   lotsOfContainers,
-  piecesOfJobs,
   type TraceReader,
   type Use,
-  usesBy,
+  usesIn,
 } from '@/app/_server/trace/trace-steps';
-import { kindOfKey, type TraceEdge, type TraceKey, type TraceKind, traceKey } from '@/shared/trace/trace-graph';
+import {
+  idOfKey,
+  kindOfKey,
+  type TraceEdge,
+  type TraceKey,
+  type TraceKind,
+  traceKey,
+} from '@/shared/trace/trace-graph';
 
 /**
  * How a thing came into the trace: it is what was asked about; it went into that; that went into it; or it is a container
@@ -27,7 +33,7 @@ export type Walked = {
 
 /**
  * Walks the book from one thing, back to the lots, containers and pieces that went in, and forward to the lifts, jobs and
- * pieces it went into. Each step is one read on an index, whatever the size of the book. A container of a lot that was
+ * pieces it went into. Every read is on an index, whatever the size of the book. A container of a lot that was
  * found on the way back is taken along, and nothing that it went into: `wide` follows those lots forward too.
  */
 export async function walkTrace(
@@ -63,12 +69,12 @@ async function goBack(tx: TraceReader, trace: Trace, seeds: Seeds, wide: boolean
   // A lift that is named says more than the job does: the other lifts of the job are not behind it.
   const jobs = [...seeds.job];
   if (seeds.lift.length === 0) {
-    for (const { fromId, toId } of await piecesOfJobs(tx, 'piece', seeds.piece)) {
+    for (const { fromId, toId } of await jobsOfPieces(tx, seeds.piece)) {
       trace.link(traceKey('job', fromId), traceKey('piece', toId), 'back');
       jobs.push(fromId);
     }
   }
-  const uses = [...(await usesBy(tx, 'job', jobs)), ...(await usesBy(tx, 'lift', seeds.lift))];
+  const uses = [...(await usesIn(tx, 'job', jobs)), ...(await usesIn(tx, 'lift', seeds.lift))];
   for (const use of uses) linkUse(trace, use, 'back');
   const containers = [...new Set([...seeds.container, ...uses.map(({ containerId }) => containerId)])];
   const lots = new Set(seeds.lot);
@@ -86,40 +92,14 @@ async function goBack(tx: TraceReader, trace: Trace, seeds: Seeds, wide: boolean
 }
 
 async function goForward(tx: TraceReader, trace: Trace, seeds: Seeds, lots: readonly number[]): Promise<void> {
-  const containers = new Set(seeds.container);
-  for (const { fromId, toId } of await containersOfLots(tx, lots)) {
-    trace.link(traceKey('lot', fromId), traceKey('container', toId), 'forward');
-    containers.add(toId);
-  }
-  const jobs = new Set(seeds.job);
-  for (const use of await usesBy(tx, 'container', [...containers])) {
-    linkUse(trace, use, 'forward');
-    jobs.add(use.jobId);
-  }
-  for (const { fromId, toId } of await jobsOfLifts(tx, seeds.lift)) {
-    trace.link(traceKey('lift', fromId), traceKey('job', toId), 'forward');
-    jobs.add(toId);
-  }
-  const pieces = new Set(seeds.piece);
-  const ofJobs = await piecesOfJobs(tx, 'job', [...jobs]);
-  for (const { fromId, toId } of ofJobs) {
-    trace.link(traceKey('job', fromId), traceKey('piece', toId), 'forward');
-    pieces.add(toId);
-  }
-  const cut = await cutFrom(tx, [...pieces]);
-  for (const { fromId, toId } of cut) trace.link(traceKey('piece', fromId), traceKey('piece', toId), 'forward');
-  for (const { fromId, toId } of await piecesOfJobs(
-    tx,
-    'piece',
-    cut.map(({ toId: child }) => child),
-  )) {
-    trace.link(traceKey('job', fromId), traceKey('piece', toId), 'forward');
-  }
-  if (seeds.job.length > 0) {
-    const own = ofJobs.filter(({ fromId }) => seeds.job.includes(fromId)).map(({ toId }) => toId);
-    for (const { fromId, toId } of await cutOutOf(tx, own)) {
-      trace.link(traceKey('piece', fromId), traceKey('piece', toId), 'back');
-    }
+  const { container: containers, lift: lifts, job: jobs, piece: pieces } = seeds;
+  const steps = await forwardSteps(tx, { lots, containers, lifts, jobs, pieces });
+  for (const { from, to } of steps) trace.link(from, to, 'forward');
+  // The wood of the job that is asked about went into it: where it was cut from belongs to the way back.
+  const own = jobs.map((id) => traceKey('job', id));
+  const given = steps.flatMap(({ from, to }) => (own.includes(from) ? [idOfKey(to)] : []));
+  for (const { fromId, toId } of await cutOutOf(tx, given)) {
+    trace.link(traceKey('piece', fromId), traceKey('piece', toId), 'back');
   }
 }
 

@@ -5,7 +5,7 @@ import { KIND_WORDS, type SaidNode } from '@/app/(shop)/trace/say-node';
 import { layOutTrace } from '@/shared/trace/lay-out-trace';
 import type { TraceEdge } from '@/shared/trace/trace-graph';
 
-const NODE = { width: 198, height: 90 };
+const NODE = { width: 198, height: 106 };
 const STEP = { x: NODE.width + 42, y: NODE.height + 18 };
 
 /** A trace drawn from left to right: what went in, where it went, what came of it. Everything in it is the way to its page. */

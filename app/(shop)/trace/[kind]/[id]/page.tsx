@@ -62,7 +62,7 @@ export default async function TracePage({ params, searchParams }: Props) {
       <p className={styles.lead}>
         What went into it and where it went, as the book stands now. What was reversed does not count.
         {traced.leftOut > 0
-          ? ` ${traced.leftOut} things more were reached than are shown; the hold below takes them in all the same.`
+          ? ` At least ${traced.leftOut} things more were reached than are shown; the hold below takes them in all the same.`
           : ''}
       </p>
       {start.kind === 'fault' ? <FaultList faults={faults} head={head} /> : null}
