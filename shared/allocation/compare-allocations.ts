@@ -2,7 +2,7 @@ import type { AllocationAsk, Take } from '@/shared/allocation/allocation-ask';
 import { type Measures, measureAllocation } from '@/shared/allocation/measure-allocation';
 import type { CalendarDate } from '@/shared/calendar/calendar-date';
 
-export const COMPARED_MEASURES = ['short', 'splitSurfaces', 'lotChanges', 'waste', 'opened', 'order'] as const;
+const COMPARED_MEASURES = ['short', 'splitSurfaces', 'lotChanges', 'waste', 'opened', 'order'] as const;
 export type ComparedMeasure = (typeof COMPARED_MEASURES)[number];
 
 export type MeasureDifference = {

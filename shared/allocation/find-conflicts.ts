@@ -19,7 +19,7 @@ export type ConflictLimit = {
     | { readonly code: 'opened-life'; readonly openedLife: Life };
 };
 
-export type ConflictTotal = {
+type ConflictTotal = {
   readonly part: 'A' | 'B' | undefined;
   readonly unit: StockUnit;
   readonly wanted: number;

@@ -11,7 +11,7 @@ import { surfacesOf } from '@/shared/allocation/surfaces-of';
 import { weighWasteBy } from '@/shared/allocation/weigh-waste-by';
 
 /** Amounts of a programme are at most this many units. */
-const MOST_IN_UNITS = 128;
+const MOST_IN_UNITS = 8192;
 
 /**
  * Takes an ask apart into problems that have nothing in common: no container both could draw from, no batch, no surface.
