@@ -55,6 +55,9 @@ const THINGS = [
   { list: '/products', link: 'a[href^="/products/"]:has-text("Hardwax oil")' },
 ];
 
+/** Some seventy pages, each opened, let settle and looked through. */
+const ALL_PAGES_MS = 600_000;
+
 describe('every page of the demo workshop', () => {
   let served: Served;
   let browser: Browser;
@@ -107,18 +110,22 @@ describe('every page of the demo workshop', () => {
     { name: 'desk, dark', size: DESK, scheme: 'dark' as const },
   ];
 
-  it.each(LOOKS)('has nothing axe would name, nothing off the side, and no error: $name', async ({ size, scheme }) => {
-    const { page, context, trouble } = await visit(browser, served.url, { size, scheme });
-    expect(things).toHaveLength(THINGS.length + 21);
-    for (const path of [...PAGES, ...things]) {
-      await page.goto(path, { waitUntil: 'networkidle' });
-      expect(await page.locator('h1').count(), path).toBe(1);
-      await expectAccessible(page);
-      await expectNoSideways(page);
-    }
-    expect(trouble).toEqual([]);
-    await context.close();
-  });
+  it.each(LOOKS)(
+    'has nothing axe would name, nothing off the side, and no error: $name',
+    async ({ size, scheme }) => {
+      const { page, context, trouble } = await visit(browser, served.url, { size, scheme });
+      expect(things).toHaveLength(THINGS.length + 21);
+      for (const path of [...PAGES, ...things]) {
+        await page.goto(path, { waitUntil: 'networkidle' });
+        expect(await page.locator('h1').count(), path).toBe(1);
+        await expectAccessible(page);
+        await expectNoSideways(page);
+      }
+      expect(trouble).toEqual([]);
+      await context.close();
+    },
+    ALL_PAGES_MS,
+  );
 
   it('has targets of at least 56 px on Arrive and Pull', async () => {
     const { page, context } = await visit(browser, served.url);
