@@ -2,7 +2,7 @@ import { promisedOf } from '@/app/_server/promises/promised-of';
 import type { Refusal } from '@/app/_server/refusal';
 import type { WriteTransaction } from '@/prisma/open-book';
 
-type Reader = Pick<WriteTransaction, 'stock' | 'promised' | 'promiseLine' | 'movement' | 'book'>;
+type Reader = Pick<WriteTransaction, 'stock' | 'container' | 'promised' | 'promiseLine' | 'movement' | 'book'>;
 
 export type Taking = {
   stockId: number;
@@ -25,13 +25,19 @@ export async function refusePromised(
 ): Promise<Refusal | undefined> {
   const stock = await tx.stock.findUniqueOrThrow({
     where: { id: stockId },
-    select: { label: true, container: { select: { product: { select: { unit: true } } } } },
+    select: { kind: true, label: true, promised: { where: { amount: { gt: 0 } }, take: 1, select: { jobId: true } } },
   });
+  // Most of what is taken is promised to nobody. Pieces are promised in their own way.
+  if (stock.kind !== 'piece' && stock.promised.length === 0) return undefined;
   const head = await tx.book.findUnique({ where: { id: 1 }, select: { timeZone: true } });
   const others = (await promisedOf(tx, stockId, head?.timeZone ?? 'UTC')).filter((each) => each.jobId !== jobId);
   const [first] = others;
   const promised = others.reduce((sum, each) => sum + each.amount, 0);
   if (!first || left - taken >= promised) return undefined;
+  const container = await tx.container.findUnique({
+    where: { stockId },
+    select: { product: { select: { unit: true } } },
+  });
   return {
     code: 'promised-elsewhere',
     facts: {
@@ -45,7 +51,7 @@ export async function refusePromised(
       promised,
       free: Math.max(0, left - promised),
       asked: taken,
-      unit: stock.container?.product.unit ?? 'piece',
+      unit: container?.product.unit ?? 'piece',
     },
   };
 }
