@@ -43,6 +43,8 @@ export default defineConfig({
           testTimeout: 240_000,
           hookTimeout: 120_000,
           fileParallelism: false,
+          // A journey that a busy machine let down is walked once more; one that fails twice has failed.
+          retry: 1,
         },
       },
     ],

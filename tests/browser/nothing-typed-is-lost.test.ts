@@ -33,8 +33,10 @@ describe('what somebody typed', () => {
 
   it('stays on the page when something is scanned, until somebody says to open it', async () => {
     const { page, context } = await visit(browser, served.url);
-    await page.goto('/jobs/new');
+    await page.goto('/jobs/new', { waitUntil: 'networkidle' });
     const name = page.getByLabel('Name', { exact: true });
+    // What is typed before the page is awake is not yet known to it.
+    await page.waitForTimeout(AWAKE_MS);
     await name.fill('Oak desk');
     await page.waitForTimeout(AWAKE_MS);
     await page.getByRole('heading', { name: 'Add a job' }).click();
