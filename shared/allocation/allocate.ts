@@ -7,8 +7,9 @@ import { dayOfNeed } from '@/shared/allocation/day-of-need';
 import { firstExpiredByHand } from '@/shared/allocation/first-expired-by-hand';
 import { layOutProblems } from '@/shared/allocation/lay-out-problems';
 import { type Measures, measureAllocation } from '@/shared/allocation/measure-allocation';
+import type { Problem } from '@/shared/allocation/problem';
 import type { SolveProgram } from '@/shared/allocation/program';
-import { solveProblem } from '@/shared/allocation/solve-problem';
+import { type SolvedProblem, solveProblem } from '@/shared/allocation/solve-problem';
 import type { CalendarDate } from '@/shared/calendar/calendar-date';
 import { ok, type Result } from '@/shared/result/result';
 import { exactInteger } from '@/shared/units/exact-integer';
@@ -53,10 +54,7 @@ export async function allocate(
   const checked = checkAsk(ask);
   if (!checked.ok) return checked;
   const byHand = firstExpiredByHand(ask);
-  const solved = [];
-  for (const problem of layOutProblems(ask)) {
-    solved.push({ problem, ...(await solveProblem(problem, solve, timeLimitSeconds)) });
-  }
+  const solved = await solveInTurns(layOutProblems(ask), (problem) => solveProblem(problem, solve, timeLimitSeconds));
   const found = solved.flatMap(({ problem, takes }) => {
     const ids = new Set(problem.needs.map(({ need }) => need.id));
     return takes ?? byHand.filter(({ needId }) => ids.has(needId));
@@ -82,6 +80,21 @@ export async function allocate(
     opens,
     solves: solved.reduce((sum, one) => sum + one.solves, 0),
   });
+}
+
+/** Every problem's first measure before any one's second: what time there is goes to what counts most. */
+async function solveInTurns(
+  problems: readonly Problem[],
+  begin: (problem: Problem) => AsyncGenerator<void, SolvedProblem>,
+): Promise<readonly (SolvedProblem & { readonly problem: Problem })[]> {
+  const running = problems.map((problem) => ({ problem, turns: begin(problem), solved: [] as SolvedProblem[] }));
+  for (let waiting = running; waiting.length; waiting = waiting.filter(({ solved }) => solved.length === 0)) {
+    for (const one of waiting) {
+      const turn = await one.turns.next();
+      if (turn.done) one.solved.push(turn.value);
+    }
+  }
+  return running.flatMap(({ problem, solved }) => solved.map((one) => ({ ...one, problem })));
 }
 
 function inOrder({ needs, containers }: AllocationAsk, takes: readonly Take[]): readonly Take[] {

@@ -43,17 +43,17 @@ const PROVE_ORDER_UP_TO = 60;
  * The best takes for a problem, measure by measure: each is made least while those before it are held at their least. One
  * solve for each rather than one with weights: shortage and waste are amounts of many digits, and weights that keep them
  * apart from counts would be greater than a double can tell from rounding. Splits and changes of lot are small counts, so
- * they do share a solve; so do opened containers and a leaning to those that expire first, which weighs less than one.
+ * they do share a solve.
  *
  * No shortage and one lot to a surface are tried first, since they are the rule and nothing is better; only where they
- * cannot be are the least shortage, day by day, and the fewest lots sought. `takes` is undefined when time ran out before
- * there was any.
+ * cannot be are the least shortage, day by day, and the fewest lots sought. It stops between measures, so that problems
+ * that share their time take turns. `takes` is undefined when time ran out before there was any.
  */
-export async function solveProblem(
+export async function* solveProblem(
   problem: Problem,
   solve: SolveProgram,
   timeLimitSeconds: number,
-): Promise<SolvedProblem> {
+): AsyncGenerator<void, SolvedProblem> {
   let solves = 0;
   const implied = lotRows(problem);
   const build = (stage: Stage, from: Settled) => buildProgram(problem, stage, from, implied);
@@ -76,18 +76,20 @@ export async function solveProblem(
   let settled: Settled = { ...noneShort, lots: 0 };
   let values: Values | undefined;
 
-  const state = await solveAll();
+  const state = yield* solveAll();
   const takes = values && takesOf(problem, values, settled.short);
   return { takes, bounds: state === 'out-of-time' ? { ...bounds, order: bounds.order ?? 0 } : bounds, solves };
 
-  async function solveAll(): Promise<'done' | 'out-of-time'> {
+  async function* solveAll(): AsyncGenerator<void, 'done' | 'out-of-time'> {
     const possible = enoughInAll(problem);
     let state = possible ? await settleWaste() : 'impossible';
     if (state === 'impossible') {
       state = await settleShortAndLots(possible);
       if (state === 'done') state = await settleWaste();
     }
+    yield;
     if (state === 'done') state = await settleOpened();
+    yield;
     if (state === 'done' && large)
       values = await tidyOrder(problem, values, (kept, from) =>
         ask(build({ of: 'order' }, { ...settled, kept }), from),

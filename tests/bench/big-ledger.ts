@@ -106,7 +106,8 @@ export class BigLedger {
   addJob(name: string, purpose: string, dayOfUse: CalendarDate, open: boolean): void {
     const id = this.next('Job');
     const state = open ? 'open' : 'done';
-    this.add('Job', { id, name, purpose, client: '', dayOfUse, state, createdAt: this.instant() });
+    const stage = open ? 'agreed' : 'delivered';
+    this.add('Job', { id, name, purpose, client: '', dayOfUse, state, stage, createdAt: this.instant() });
     this.index('job', id, [name]);
     this.enter('job-added', { jobId: id }, { jobId: id, name });
   }
