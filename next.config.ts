@@ -24,6 +24,8 @@ const config: NextConfig = {
     'better-sqlite3',
     'highs',
     '@prisma/adapter-better-sqlite3',
+    '@prisma/adapter-pg',
+    'pg',
     '@prisma/schema-engine-wasm',
     'pdfkit',
     'fontkit',

@@ -31,6 +31,21 @@ export default defineConfig({
           name: 'store',
           setupFiles,
           include: ['tests/{store,server}/**/*.test.ts'],
+          exclude: ['tests/store/on-a-server/**'],
+          testTimeout: 90_000,
+          hookTimeout: 90_000,
+        },
+      },
+      // The same book on PostgreSQL: whatever does not open the file itself.
+      {
+        resolve: { alias },
+        test: {
+          name: 'store-on-a-server',
+          setupFiles,
+          globalSetup: ['tests/support/postgresql-server.ts'],
+          include: ['tests/{store,server}/**/*.test.ts'],
+          exclude: ['tests/store/{append-only,migrations,prove,prove-facts,trouble}.test.ts'],
+          env: { FLITCHBOOK_TEST_STORE: 'postgresql' },
           testTimeout: 90_000,
           hookTimeout: 90_000,
         },

@@ -1,14 +1,21 @@
 import fs from 'node:fs';
 import path from 'node:path';
 
-// From the working folder, not from this file: the server's bundle does not know where its sources were.
-export const migrationsFolder = path.join(process.cwd(), 'prisma', 'migrations');
+/** The two kinds of database a book is kept in. */
+export type Store = 'sqlite' | 'postgresql';
 
-/** The migrations on disk, oldest first. */
-export function migrationNames(): string[] {
-  if (!fs.existsSync(migrationsFolder)) return [];
+/** Where a store's migrations are: the same names in both, since the day there were two. */
+export function migrationsFolder(store: Store): string {
+  // From the working folder, not from this file: the server's bundle does not know where its sources were.
+  return path.join(process.cwd(), 'prisma', store === 'sqlite' ? 'migrations' : 'migrations-postgresql');
+}
+
+/** A store's migrations on disk, oldest first. */
+export function migrationNames(store: Store): string[] {
+  const folder = migrationsFolder(store);
+  if (!fs.existsSync(folder)) return [];
   return fs
-    .readdirSync(migrationsFolder, { withFileTypes: true })
+    .readdirSync(folder, { withFileTypes: true })
     .filter((each) => each.isDirectory())
     .map((each) => each.name)
     .sort();

@@ -1,8 +1,15 @@
 import fs from 'node:fs';
 import path from 'node:path';
 import { PrismaBetterSqlite3 } from '@prisma/adapter-better-sqlite3';
-import { bindMigrationAwareSqlAdapterFactory } from '@prisma/driver-adapter-utils';
-import { migrationNames, migrationsFolder } from '@/prisma/migration-names';
+import { PrismaPg } from '@prisma/adapter-pg';
+import {
+  bindMigrationAwareSqlAdapterFactory,
+  type SqlMigrationAwareDriverAdapterFactory,
+} from '@prisma/driver-adapter-utils';
+import { askServer } from '@/prisma/ask-server';
+import type { BookFiles } from '@/prisma/book-files';
+import { migrationNames, migrationsFolder, type Store } from '@/prisma/migration-names';
+import { schemaFor } from '@/prisma/schema-for.mjs';
 
 const root = path.join(import.meta.dirname, '..');
 export const schemaPath = path.join(root, 'prisma/schema.prisma');
@@ -35,18 +42,32 @@ async function loadEngine(): Promise<EngineGlue> {
   return glue;
 }
 
+const storeOf = (files: BookFiles): Store => (files.postgresql === undefined ? 'sqlite' : 'postgresql');
+
+function adapterFor({ database, postgresql }: BookFiles): SqlMigrationAwareDriverAdapterFactory {
+  return postgresql === undefined
+    ? new PrismaBetterSqlite3({ url: `file:${database}`, timeout: 10_000 })
+    : new PrismaPg({ connectionString: postgresql });
+}
+
 /**
- * Does something with Prisma's schema engine on a SQLite file. Its connections are closed afterwards, because while it
- * migrates it holds the file for itself alone. The process needs an explicit exit in the end.
+ * Does something with Prisma's schema engine on a book's database. Its connections are closed afterwards, because while it
+ * migrates it holds a file for itself alone. The process needs an explicit exit in the end.
  */
-async function withSchemaEngine<T>(database: string, work: (engine: SchemaEngine) => Promise<T>): Promise<T> {
+async function withSchemaEngine<T>(files: BookFiles, work: (engine: SchemaEngine) => Promise<T>): Promise<T> {
+  const { postgresql } = files;
   engineGlue ??= loadEngine();
   const glue = await engineGlue;
-  const schema = fs.readFileSync(schemaPath, 'utf8');
-  const factory = new PrismaBetterSqlite3({ url: `file:${database}`, timeout: 10_000 });
+  const schema = schemaFor(fs.readFileSync(schemaPath, 'utf8'), storeOf(files));
+  const factory = adapterFor(files);
   const opened: { dispose(): Promise<void> }[] = [];
   const connect = async (how: 'connect' | 'connectToShadowDb') => {
     const connection = await factory[how]();
+    // The adapter would send a script statement by statement, cut at every semicolon: sent whole, all of it is done or
+    // none (postgresql.org/docs, "Multiple Statements in a Simple Query"), and a function may have a body.
+    if (postgresql !== undefined) {
+      connection.executeScript = (script) => askServer(postgresql, async (client) => void (await client.query(script)));
+    }
     opened.push(connection);
     return connection;
   };
@@ -67,40 +88,42 @@ async function withSchemaEngine<T>(database: string, work: (engine: SchemaEngine
   }
 }
 
-function migrationsList() {
-  const migrationDirectories: MigrationFile[] = migrationNames().map((name) => ({
+function migrationsList(store: Store) {
+  const folder = migrationsFolder(store);
+  const migrationDirectories: MigrationFile[] = migrationNames(store).map((name) => ({
     path: name,
     migrationFile: {
       path: 'migration.sql',
-      content: { tag: 'ok', value: fs.readFileSync(path.join(migrationsFolder, name, 'migration.sql'), 'utf8') },
+      content: { tag: 'ok', value: fs.readFileSync(path.join(folder, name, 'migration.sql'), 'utf8') },
     },
   }));
   return {
-    baseDir: migrationsFolder,
-    lockfile: { path: 'migration_lock.toml', content: 'provider = "sqlite"' },
+    baseDir: folder,
+    lockfile: { path: 'migration_lock.toml', content: `provider = "${store}"` },
     shadowDbInitScript: '',
     migrationDirectories,
   };
 }
 
 /** Applies what has not been applied yet and answers the names of what it applied. */
-export async function applyMigrations(database: string): Promise<string[]> {
-  const result = await withSchemaEngine(database, (engine) =>
-    engine.applyMigrations({ migrationsList: migrationsList(), filters }),
+export async function applyMigrations(files: BookFiles): Promise<string[]> {
+  const result = await withSchemaEngine(files, (engine) =>
+    engine.applyMigrations({ migrationsList: migrationsList(storeOf(files)), filters }),
   );
   return result.appliedMigrationNames;
 }
 
 /**
- * The SQL that takes the schema as it stood at the last migration (kept beside it) to the schema as it stands now;
- * empty when they agree. Compared as schemas, because the engine's shadow database does not open through this adapter.
+ * The SQL that takes a store from the schema as it stood at the last migration (kept beside it) to the schema as it
+ * stands now; empty when they agree. Compared as schemas, because the engine's shadow database does not open through
+ * this adapter; over a scratch file whichever store it is for, since the files compared say which.
  */
-export async function diffFromLastMigration(scratchDatabase: string): Promise<string> {
-  const last = migrationNames().at(-1);
-  const asFiles = (file: string) => [{ path: file, content: fs.readFileSync(file, 'utf8') }];
+export async function diffFromLastMigration(scratch: BookFiles, store: Store): Promise<string> {
+  const last = migrationNames(store).at(-1);
+  const asFiles = (file: string) => [{ path: file, content: schemaFor(fs.readFileSync(file, 'utf8'), store) }];
   const wanted = {
     from: last
-      ? { tag: 'schemaDatamodel', files: asFiles(path.join(migrationsFolder, last, 'schema.prisma')) }
+      ? { tag: 'schemaDatamodel', files: asFiles(path.join(migrationsFolder(store), last, 'schema.prisma')) }
       : { tag: 'empty' },
     to: { tag: 'schemaDatamodel', files: asFiles(schemaPath) },
     script: true,
@@ -108,7 +131,7 @@ export async function diffFromLastMigration(scratchDatabase: string): Promise<st
     exitCode: null,
     filters,
   };
-  const result = await withSchemaEngine(scratchDatabase, (engine) => engine.diff(wanted));
+  const result = await withSchemaEngine(scratch, (engine) => engine.diff(wanted));
   const sql = result.stdout ?? '';
   return sql.includes('This is an empty migration') ? '' : sql;
 }

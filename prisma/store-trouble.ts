@@ -1,4 +1,5 @@
-import { NewerBookError, NotABookError } from '@/prisma/check-version';
+import { NewerBookError } from '@/prisma/check-version';
+import { NotABookError } from '@/prisma/not-a-book';
 import { NoBookError } from '@/prisma/require-book';
 
 /** What kind of trouble the store is in. */
@@ -11,6 +12,8 @@ export type StoreTrouble =
   | 'no-book'
   | 'not-a-book'
   | 'no-permission'
+  | 'server-away'
+  | 'server-refuses'
   | 'unknown';
 
 const WORDS: Record<StoreTrouble, string> = {
@@ -30,8 +33,30 @@ const WORDS: Record<StoreTrouble, string> = {
     'The database file is not a Flitchbook, or is damaged. Nothing was changed. Put a backup in its place, or move the file away to begin a new book.',
   'no-permission':
     'The book cannot be opened: the program may not read or write its folder. Nothing was changed. Check FLITCHBOOK_DATA and the rights on that folder.',
+  'server-away':
+    'The database server that keeps the book does not answer. Nothing was half-written: what was answered before stands. See that it runs and that FLITCHBOOK_DATABASE_URL names it, then do it again.',
+  'server-refuses':
+    'The database server does not let this program in: it does not know the database, the user or the password of FLITCHBOOK_DATABASE_URL. Nothing was changed. Make the database and its user first, or mend the address.',
   unknown: 'The book could not be opened or written.',
 };
+
+/**
+ * What a database server says by its own codes, five characters (postgresql.org/docs, Appendix A), Prisma by its adapter's
+ * kinds, and the wire before there is either.
+ */
+const SERVER_TROUBLE: readonly (readonly [StoreTrouble, RegExp])[] = [
+  ['disk-full', /^(53100|58030)$/],
+  ['locked', /^(55P03|40P01|40001|53300|57014|TooManyConnections|TransactionWriteConflict)$/],
+  [
+    'server-refuses',
+    /^(28P01|28000|3D000|42501|AuthenticationFailed|DatabaseDoesNotExist|DatabaseAccessDenied)$|Invalid URL|SASL/,
+  ],
+  [
+    'server-away',
+    /^(57P0[1-3]|08...|ECONN\w+|ENOTFOUND|EHOSTUNREACH|EPIPE|DatabaseNotReachable|ConnectionClosed|TlsConnectionError)$|Connection terminated|not queryable|timeout exceeded when trying to connect/,
+  ],
+  ['no-permission', /^25006$/],
+];
 
 /** Finds the kind of trouble behind an error of the store, however deep Prisma or the driver wrapped it. */
 export function storeTroubleOf(error: unknown): StoreTrouble {
@@ -43,6 +68,8 @@ export function storeTroubleOf(error: unknown): StoreTrouble {
       return 'locked';
     if (text.includes('SQLITE_NOTADB') || text.includes('not a database') || text.includes('SQLITE_CORRUPT'))
       return 'not-a-book';
+    const ofServer = SERVER_TROUBLE.find(([, says]) => says.test(text));
+    if (ofServer) return ofServer[0];
     if (/EACCES|EPERM|EROFS|SQLITE_READONLY|SQLITE_CANTOPEN|unable to open database/.test(text)) return 'no-permission';
   }
   if (error instanceof NoBookError) return error.migrationsMissing ? 'older-book' : 'no-book';

@@ -8,7 +8,7 @@ import { requireBook } from '@/prisma/require-book';
 import { sayStoreTrouble } from '@/prisma/store-trouble';
 
 try {
-  requireBook(bookFiles());
+  await requireBook(bookFiles());
   const proof = await proveNow();
   for (const each of proof.differences) console.log(`${each.rule}: ${each.where}: ${each.says}`);
   console.log(

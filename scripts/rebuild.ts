@@ -7,7 +7,7 @@ import { sayStoreTrouble } from '@/prisma/store-trouble';
 
 try {
   const files = bookFiles();
-  requireBook(files);
+  await requireBook(files);
   const book = await openBook(files);
   const { things, mended } = await rebuildBalances(book);
   await book.close();

@@ -57,10 +57,18 @@ server.stdout.on('data', (chunk) => {
   console.log(`\n  Flitchbook is open at http://localhost:${port}`);
   for (const address of host === '0.0.0.0' ? addresses() : [])
     console.log(`  and in this network at http://${address}:${port}`);
-  console.log(`  The book is in ${data}. Stop with Ctrl+C.`);
+  console.log(`  ${whereTheBookIs()} Stop with Ctrl+C.`);
 });
 for (const signal of ['SIGINT', 'SIGTERM']) process.on(signal, () => server.kill(signal));
 server.on('close', (code, signal) => process.exit(signal ? 0 : (code ?? 1)));
+
+/** The server's name and the database's, never its user or password. */
+function whereTheBookIs() {
+  const address = process.env.FLITCHBOOK_DATABASE_URL;
+  if (!address) return `The book is in ${data}.`;
+  const { host: server, pathname } = new URL(address);
+  return `The book is in the database ${pathname.slice(1)} at ${server}, its photos and sheets in ${data}.`;
+}
 
 function isLoopback(host) {
   return host === '127.0.0.1' || host === 'localhost' || host === '::1';

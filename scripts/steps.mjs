@@ -2,6 +2,7 @@
 import { spawn } from 'node:child_process';
 import fs from 'node:fs';
 import path from 'node:path';
+import { schemaFor } from '../prisma/schema-for.mjs';
 import { whenChanged } from './when-changed.mjs';
 
 export const root = path.join(import.meta.dirname, '..');
@@ -69,17 +70,26 @@ export const install = () =>
     }),
   );
 
+/** The client of each store, from the one schema. */
+async function makeClients() {
+  const schema = fs.readFileSync(path.join(root, 'prisma/schema.prisma'), 'utf8');
+  // The generator is WebAssembly; naming any existing file keeps the CLI from downloading an engine it does not need.
+  const env = { PRISMA_SCHEMA_ENGINE_BINARY: process.execPath };
+  await run(bin('prisma'), ['generate', '--schema', 'prisma/schema.prisma'], { env });
+  const other = path.join(stampFolder, 'schema.postgresql.prisma');
+  const output = JSON.stringify(path.join(root, 'prisma/generated-postgresql'));
+  fs.mkdirSync(stampFolder, { recursive: true });
+  fs.writeFileSync(other, schemaFor(schema, 'postgresql').replace('"./generated"', output));
+  await run(bin('prisma'), ['generate', '--schema', other], { env });
+}
+
 export const generate = () =>
   step('making the database client and the decoder files', async () => {
     const note = await whenNew(
       'generate',
-      ['prisma/schema.prisma', 'package-lock.json'],
-      'prisma/generated/client.ts',
-      () =>
-        // The generator is WebAssembly; naming any existing file keeps the CLI from downloading an engine it does not need.
-        run(bin('prisma'), ['generate', '--schema', 'prisma/schema.prisma'], {
-          env: { PRISMA_SCHEMA_ENGINE_BINARY: process.execPath },
-        }),
+      ['prisma/schema.prisma', 'prisma/schema-for.mjs', 'package-lock.json'],
+      'prisma/generated-postgresql/client.ts',
+      makeClients,
     );
     await whenNew('vendor', ['scripts/copy-vendor.ts', 'package-lock.json'], 'public/vendor', () =>
       run(bin('tsx'), ['scripts/copy-vendor.ts']),

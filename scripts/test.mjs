@@ -20,7 +20,8 @@ try {
   });
   await check();
   await vitest('rules, in three time zones', ['rules', 'in-new-york', 'in-kiritimati']);
-  await vitest('the store', ['store']);
+  await vitest('the store, in a file', ['store']);
+  await vitest('the store, on a PostgreSQL server', ['store-on-a-server']);
   await build();
   await vitest('the app in a browser', ['browser'], { CHROMIUM_PATH: browser });
 } catch (error) {

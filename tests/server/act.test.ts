@@ -8,7 +8,7 @@ import { receivePieces } from '@/app/_server/stock/receive-pieces';
 import type { CalendarDate } from '@/shared/calendar/calendar-date';
 import { pngOfBlack } from '@/tests/support/png-that-claims';
 import { aSlab, stocked } from '@/tests/support/stock-of-a-test';
-import { by, day, freshBook, must, type TestBook, TODAY } from '@/tests/support/test-book';
+import { by, day, freshBook, must, storeOf, type TestBook, TODAY } from '@/tests/support/test-book';
 
 vi.mock('next/cache', () => ({ revalidatePath: () => undefined }));
 vi.mock('next/headers', () => ({
@@ -21,8 +21,10 @@ const data = process.env.FLITCHBOOK_DATA;
 beforeAll(async () => {
   test = await freshBook();
   process.env.FLITCHBOOK_DATA = test.files.folder;
+  Object.assign(process.env, storeOf(test.files));
 });
 afterAll(async () => {
+  delete process.env.FLITCHBOOK_DATABASE_URL;
   if (data === undefined) delete process.env.FLITCHBOOK_DATA;
   else process.env.FLITCHBOOK_DATA = data;
   await (globalThis as { flitchbookStore?: Promise<TestBook['book']> }).flitchbookStore?.then((book) => book.close());

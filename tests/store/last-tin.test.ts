@@ -7,7 +7,7 @@ import { weighContainer } from '@/app/_server/stock/weigh-container';
 import { sayRefusal } from '@/app/_server/words/say-refusal';
 import { ended, startScript } from '@/tests/support/run-script';
 import { stocked } from '@/tests/support/stock-of-a-test';
-import { by, freshBook, must, refusedWith, type TestBook, TODAY } from '@/tests/support/test-book';
+import { by, freshBook, must, refusedWith, storeOf, type TestBook, TODAY } from '@/tests/support/test-book';
 
 const whole = (label: string, asked = 2_500_000): PullContainer => ({
   label,
@@ -87,16 +87,14 @@ describe('many hands at one tin', () => {
     expect(stock.quantity >= 0n).toBe(true);
   });
 
-  it('gives the last of it to exactly one of several processes at the same file', async () => {
+  it('gives the last of it to exactly one of several processes at the same book', async () => {
     const label = await oneTin();
     const children = [...Array(3).keys()].map((nr) =>
-      startScript('tests/support/children/pull-from-child.ts', [
-        test.files.folder,
-        label,
-        '2500000',
-        '8',
-        `child${nr}`,
-      ]),
+      startScript(
+        'tests/support/children/pull-from-child.ts',
+        [test.files.folder, label, '2500000', '8', `child${nr}`],
+        storeOf(test.files),
+      ),
     );
     const ends = children.map(ended);
     await Promise.all(

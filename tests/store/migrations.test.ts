@@ -10,7 +10,7 @@ import { prepareBook } from '@/prisma/prepare-book';
 import { diffFromLastMigration, schemaPath } from '@/prisma/schema-engine';
 import { freshBook, type TestBook } from '@/tests/support/test-book';
 
-describe('the migrations', () => {
+describe('the migrations of a book in a file', () => {
   let test: TestBook;
   let scratch = '';
   beforeAll(async () => {
@@ -23,9 +23,9 @@ describe('the migrations', () => {
   });
 
   it('end where the schema stands: the last one keeps it word for word, and nothing is missing from it', async () => {
-    const last = path.join(migrationsFolder, migrationNames().at(-1) ?? '', 'schema.prisma');
+    const last = path.join(migrationsFolder('sqlite'), migrationNames('sqlite').at(-1) ?? '', 'schema.prisma');
     expect(fs.readFileSync(last, 'utf8')).toBe(fs.readFileSync(schemaPath, 'utf8'));
-    expect(await diffFromLastMigration(path.join(scratch, 'scratch.db'))).toBe('');
+    expect(await diffFromLastMigration(bookFiles(scratch, undefined), 'sqlite')).toBe('');
   });
 
   it('make exactly the tables and columns the client asks for', async () => {
@@ -65,16 +65,16 @@ describe('the migrations', () => {
 
   it('are applied once; a book that lacks one is copied aside first', async () => {
     const files = bookFiles(path.join(scratch, 'book'));
-    expect(await prepareBook(files)).toEqual(migrationNames());
+    expect(await prepareBook(files)).toEqual(migrationNames('sqlite'));
     expect(await prepareBook(files)).toEqual([]);
     expect(fs.readdirSync(files.folder).filter((name) => name.includes('.before-'))).toEqual([]);
 
-    const last = migrationNames().at(-1) ?? '';
+    const last = migrationNames('sqlite').at(-1) ?? '';
     const older = bookFiles(path.join(scratch, 'older'));
     fs.mkdirSync(older.folder, { recursive: true });
     const db = new Database(older.database);
-    for (const name of migrationNames().slice(0, -1)) {
-      db.exec(fs.readFileSync(path.join(migrationsFolder, name, 'migration.sql'), 'utf8'));
+    for (const name of migrationNames('sqlite').slice(0, -1)) {
+      db.exec(fs.readFileSync(path.join(migrationsFolder('sqlite'), name, 'migration.sql'), 'utf8'));
     }
     db.exec(`ATTACH '${files.database}' AS whole`);
     const record = db.prepare("SELECT sql FROM whole.sqlite_master WHERE name = '_prisma_migrations'").get();
@@ -85,5 +85,30 @@ describe('the migrations', () => {
     expect(await prepareBook(older)).toEqual([last]);
     expect(await prepareBook(older)).toEqual([]);
     expect(fs.existsSync(`${older.database}.before-${last}`)).toBe(true);
+  });
+
+  it('give an older book’s steps to the whole job, and leave the checks of their table', async () => {
+    const name = migrationNames('sqlite').find((each) => each.endsWith('_steps_know_their_part')) ?? '';
+    const older = bookFiles(path.join(scratch, 'steps'));
+    await prepareBook(older);
+    const sqlOf = (db: Database.Database) =>
+      (db.prepare("SELECT sql FROM sqlite_master WHERE name = 'Step'").get() as { sql: string }).sql;
+    let db = new Database(older.database);
+    db.pragma('foreign_keys = OFF');
+    db.exec('ALTER TABLE "Step" DROP COLUMN "partId"');
+    db.exec(
+      `INSERT INTO "Step" ("jobId", "entryId", "kind", "name", "day") VALUES (1, 1, 'coat', 'Oil', '2026-11-25')`,
+    );
+    db.prepare('DELETE FROM _prisma_migrations WHERE migration_name = ?').run(name);
+    db.close();
+    expect(await prepareBook(older)).toEqual([name]);
+    db = new Database(older.database);
+    db.pragma('foreign_keys = OFF');
+    expect(db.prepare('SELECT "name", "partId" FROM "Step"').all()).toEqual([{ name: 'Oil', partId: null }]);
+    for (const check of ['Step_kind', 'Step_done_by', 'Step_partId_fkey']) expect(sqlOf(db)).toContain(`"${check}"`);
+    expect(() => db.exec(`UPDATE "Step" SET "kind" = 'dance'`)).toThrow('Step_kind');
+    db.pragma('foreign_keys = ON');
+    expect(() => db.exec('UPDATE "Step" SET "partId" = 99')).toThrow('FOREIGN KEY');
+    db.close();
   });
 });

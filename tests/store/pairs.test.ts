@@ -17,6 +17,7 @@ import { pairSplitBy } from '@/shared/wood/pair-split-by';
 import { aSlab } from '@/tests/support/stock-of-a-test';
 import { tamperedCopy } from '@/tests/support/tampered-copy';
 import { by, freshBook, must, refusedWith, type TestBook, TODAY } from '@/tests/support/test-book';
+import { onServer } from '@/tests/support/test-server';
 
 let test: TestBook;
 beforeAll(async () => {
@@ -177,7 +178,8 @@ describe('proving cuts', () => {
     must(await takeBoards(test.book, by(), { label, boardIds, why: '' }));
   });
 
-  it.each([
+  // A copy of the file is tampered with.
+  it.skipIf(onServer()).each([
     [
       'cuts-add-up',
       'a cost that was changed',

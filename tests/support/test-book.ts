@@ -8,6 +8,7 @@ import { type OpenBook, openBook } from '@/prisma/open-book';
 import { prepareBook } from '@/prisma/prepare-book';
 import type { CalendarDate } from '@/shared/calendar/calendar-date';
 import type { Result } from '@/shared/result/result';
+import { dropDatabase, newDatabase, onServer } from '@/tests/support/test-server';
 
 export const NOW = new Date('2026-11-25T15:00:00Z');
 export const TODAY = '2026-11-25' as CalendarDate;
@@ -20,7 +21,8 @@ export type TestBook = { book: OpenBook; files: BookFiles; remove: () => Promise
 
 /** The files of a migrated database in a folder of its own, no book begun in it. */
 export async function emptyFiles(): Promise<BookFiles> {
-  const files = bookFiles(fs.mkdtempSync(path.join(os.tmpdir(), 'flitchbook-test-')));
+  const folder = fs.mkdtempSync(path.join(os.tmpdir(), 'flitchbook-test-'));
+  const files = bookFiles(folder, onServer() ? await newDatabase() : undefined);
   await prepareBook(files);
   return files;
 }
@@ -42,10 +44,15 @@ export async function freshBook(): Promise<TestBook> {
     files,
     remove: async () => {
       await book.close();
+      if (files.postgresql !== undefined) await dropDatabase(files.postgresql);
       fs.rmSync(files.folder, { recursive: true, force: true });
     },
   };
 }
+
+/** What a process of its own must know to open the same book, beside its folder. */
+export const storeOf = ({ postgresql }: BookFiles): Record<string, string> =>
+  postgresql === undefined ? {} : { FLITCHBOOK_DATABASE_URL: postgresql };
 
 /** The answer of a command that must succeed. */
 export function must<A>(result: Result<{ answer: A; replayed: boolean }, unknown>): A {

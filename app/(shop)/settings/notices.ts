@@ -39,6 +39,7 @@ export const LIBRARIES: readonly (Notice & { packages: readonly string[] })[] = 
       'prisma',
       '@prisma/client',
       '@prisma/adapter-better-sqlite3',
+      '@prisma/adapter-pg',
       '@prisma/driver-adapter-utils',
       '@prisma/schema-engine-wasm',
     ],
@@ -50,6 +51,12 @@ export const LIBRARIES: readonly (Notice & { packages: readonly string[] })[] = 
     packages: ['better-sqlite3'],
     licence: 'MIT',
     by: '© 2017 Joshua Wise; SQLite is in the public domain',
+  },
+  {
+    name: 'node-postgres',
+    packages: ['pg'],
+    licence: 'MIT',
+    by: '© 2010–2021 Brian Carlson',
   },
   {
     name: 'zxing-wasm, with zxing-cpp',

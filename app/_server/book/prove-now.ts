@@ -20,10 +20,7 @@ async function prove(): Promise<Proof> {
   const files = bookFiles();
   const book = await openBook(files);
   try {
-    return await book.read.$transaction((tx) => proveBook(tx, files.photos, files.sheets), {
-      maxWait: 10_000,
-      timeout: 600_000,
-    });
+    return await book.snapshot((tx) => proveBook(tx, files.photos, files.sheets), { timeout: 600_000 });
   } finally {
     await book.close();
   }

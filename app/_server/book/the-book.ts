@@ -17,6 +17,6 @@ export function theBook(): Promise<OpenBook> {
 
 async function openChecked(): Promise<OpenBook> {
   const files = bookFiles();
-  checkVersion(files.database);
+  await checkVersion(files);
   return openBook(files);
 }

@@ -5,6 +5,7 @@ import type { Part, Parts } from '@/app/_server/cuts/parts-of-cut';
 import type { Pen } from '@/app/_server/ledger/write-entry';
 import type { Refusal } from '@/app/_server/refusal';
 import { markColumns } from '@/app/_server/shapes/kept-marks';
+import { nextMarkId } from '@/app/_server/shapes/next-mark-id';
 import { setShape } from '@/app/_server/shapes/set-shape';
 import type { PieceLine } from '@/app/_server/stock/load-piece';
 
@@ -54,8 +55,14 @@ export async function layDown(pen: Pen, line: PieceLine, part: Part, stockId: nu
     select: { stockId: true },
   });
   await setShape(pen, stockId, { source: 'cut', outline: part.outline });
+  const first = await nextMarkId(pen.tx);
   await pen.tx.mark.createMany({
-    data: part.marks.map((mark) => ({ pieceId: stockId, entryId: pen.entryId, ...markColumns(mark) })),
+    data: part.marks.map((mark, nr) => ({
+      id: first + nr,
+      pieceId: stockId,
+      entryId: pen.entryId,
+      ...markColumns(mark),
+    })),
   });
   await inheritReadings(pen, line.stockId, part, stockId);
 }

@@ -53,9 +53,9 @@ export async function entriesOf(
 
 function thingsOf({ stockId, lotId, productId }: HistoryOf): Prisma.Sql | undefined {
   const ids: Prisma.Sql[] = [];
-  if (stockId !== undefined) ids.push(Prisma.sql`SELECT ${stockId} AS "id"`);
+  if (stockId !== undefined) ids.push(Prisma.sql`SELECT CAST(${stockId} AS INTEGER) AS "id"`);
   if (lotId !== undefined) {
-    ids.push(Prisma.sql`SELECT ${lotId} AS "id"`);
+    ids.push(Prisma.sql`SELECT CAST(${lotId} AS INTEGER) AS "id"`);
     ids.push(Prisma.sql`SELECT "stockId" AS "id" FROM "Container" WHERE "lotId" = ${lotId}`);
   }
   if (productId !== undefined) {

@@ -4,6 +4,7 @@ import { writeEntry } from '@/app/_server/ledger/write-entry';
 import type { Refusal } from '@/app/_server/refusal';
 import { flagsOfMarks } from '@/app/_server/shapes/flags-of-marks';
 import { markColumns } from '@/app/_server/shapes/kept-marks';
+import { nextMarkId } from '@/app/_server/shapes/next-mark-id';
 import { lies } from '@/app/_server/shapes/off-the-wood';
 import { loadPiece } from '@/app/_server/stock/load-piece';
 import { checkDefect } from '@/shared/outline/check-defect';
@@ -48,9 +49,7 @@ export const changeMarks: Command<ChangeMarks, { label: string; added: number[];
     });
     if (found !== new Set(input.remove).size) return err({ code: 'mark-gone' });
     const said = [...input.add.map(sayMark), ...(found > 0 ? [`${found} taken off`] : [])].join('; ');
-    // Numbers are given before the entry is written, so that its answer can name them.
-    const last = await pen.tx.mark.aggregate({ _max: { id: true } });
-    const first = (last._max.id ?? 0) + 1;
+    const first = await nextMarkId(pen.tx);
     const flagged = flagsOfMarks(input.add.map(kindOf)).filter((flag) => !line.facts.flags.includes(flag));
     const answer = { label: input.label, added: input.add.map((_, nr) => first + nr), flagged };
     await pen.enter({ stockId, why: `${said}. ${input.why.trim()}`.trim() }, answer);

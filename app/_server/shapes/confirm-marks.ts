@@ -1,6 +1,7 @@
 import type { Command } from '@/app/_server/act';
 import { writeEntry } from '@/app/_server/ledger/write-entry';
 import { markSelect } from '@/app/_server/shapes/kept-marks';
+import { nextMarkId } from '@/app/_server/shapes/next-mark-id';
 import { loadPiece } from '@/app/_server/stock/load-piece';
 import { err, ok } from '@/shared/result/result';
 
@@ -25,8 +26,9 @@ export const confirmMarks: Command<ConfirmMarks, { label: string; confirmed: num
     const why = `${before.length} ${before.length === 1 ? 'mark' : 'marks'}`;
     const answer = { label, confirmed: before.length };
     await pen.enter({ stockId: line.stockId, why }, answer);
+    const first = await nextMarkId(pen.tx);
     await pen.tx.mark.createMany({
-      data: rows.map(({ id: _, ...row }) => ({ ...row, pieceId: line.stockId, entryId: pen.entryId })),
+      data: rows.map((row, nr) => ({ ...row, id: first + nr, pieceId: line.stockId, entryId: pen.entryId })),
     });
     await pen.tx.mark.updateMany({ where: { id: { in: [...before] } }, data: { removedById: pen.entryId } });
     return ok(answer);

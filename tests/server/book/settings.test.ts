@@ -10,7 +10,7 @@ import { setUpBook } from '@/app/_server/book/set-up-book';
 import { history } from '@/app/_server/ledger/history';
 import { settingsSchema } from '@/app/(shop)/settings/schema';
 import type { OpenBook } from '@/prisma/open-book';
-import { by, freshBook, must, NOW, refusedWith, type TestBook } from '@/tests/support/test-book';
+import { by, freshBook, must, NOW, refusedWith, storeOf, type TestBook } from '@/tests/support/test-book';
 
 describe('the settings of a workshop', () => {
   let test: TestBook;
@@ -18,8 +18,10 @@ describe('the settings of a workshop', () => {
   beforeAll(async () => {
     test = await freshBook();
     process.env.FLITCHBOOK_DATA = test.files.folder;
+    Object.assign(process.env, storeOf(test.files));
   });
   afterAll(async () => {
+    delete process.env.FLITCHBOOK_DATABASE_URL;
     if (before === undefined) delete process.env.FLITCHBOOK_DATA;
     else process.env.FLITCHBOOK_DATA = before;
     await test.remove();

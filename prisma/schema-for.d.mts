@@ -1,0 +1,1 @@
+export function schemaFor(schema: string, store: 'sqlite' | 'postgresql'): string;
