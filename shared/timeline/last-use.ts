@@ -1,4 +1,5 @@
 import type { CalendarDate } from '@/shared/calendar/calendar-date';
+import { bearsOn } from '@/shared/timeline/bears-on';
 import { dayOfStep, type Step } from '@/shared/timeline/step';
 
 /**
@@ -12,12 +13,12 @@ export function lastUse(steps: readonly Pick<Step, 'kind' | 'day' | 'doneOn'>[])
 }
 
 /**
- * The day that counts for what goes into a step: the last lift of the same pour, or the last coat of the same finish, as
- * far as they are still to be done. Of any other step it is its own day.
+ * The day that counts for what goes into a step: the last lift of the same pour, or the last coat of the same finish on the
+ * same part or the whole job, as far as they are still to be done. Of any other step it is its own day.
  */
 export function dayThatCounts(step: Step, steps: readonly Step[]): CalendarDate {
   const alike = steps.filter((one) => {
-    if (one.doneOn !== null) return false;
+    if (one.doneOn !== null || !bearsOn(one, step)) return false;
     if (step.kind === 'lift' || step.kind === 'seal') return one.kind === 'lift' && one.pourId === step.pourId;
     return step.kind === 'coat' && one.kind === 'coat' && one.productId === step.productId;
   });

@@ -1,4 +1,5 @@
 import { daysToWait } from '@/shared/calendar/days-to-wait';
+import { lineOfEachPart } from '@/shared/timeline/line-of-each-part';
 import { inOrder, type Step, type StepKind } from '@/shared/timeline/step';
 import type { TimelineFacts } from '@/shared/timeline/timeline-facts';
 
@@ -28,7 +29,8 @@ export type Link = {
 const UNSAID_HOURS = 24;
 
 /**
- * What waits for what, and how long, by the sheets of the resins and the finishes. Wood dries before it is sealed, poured
+ * What waits for what, and how long, by the sheets of the resins and the finishes. A step of a part waits for that part's and
+ * for the whole job's; a step of the whole job for those of every part; what is said below holds within each. Wood dries before it is sealed, poured
  * on, flattened or joined; a seal coat goes before the first lift; each lift waits until the one under it may be poured on;
  * the form comes off, and anything is done to the casting, when the sheet lets it; flattening and coating wait for the full
  * cure, joining and coating for the flattening; coats of one finish wait for one another; delivery is last, after the full cure and the finish's own. Hours are
@@ -36,6 +38,19 @@ const UNSAID_HOURS = 24;
  * pour go by their numbers, coats of a finish by theirs, whatever their days.
  */
 export function linksOf(steps: readonly Step[], facts: Pick<TimelineFacts, 'pours' | 'finishes'>): Link[] {
+  const found = new Map<string, Link>();
+  for (const line of lineOfEachPart(steps)) {
+    for (const link of linksOfLine(line, facts)) {
+      const { before, after, because, leastDays, mostDays = '' } = link;
+      // Two steps of the whole job are met on the line of every part.
+      found.set([before.id, after.id, because, leastDays, mostDays].join(' '), link);
+    }
+  }
+  return [...found.values()];
+}
+
+/** The links of one line, whatever part its steps are of. */
+function linksOfLine(steps: readonly Step[], facts: Pick<TimelineFacts, 'pours' | 'finishes'>): Link[] {
   const links: Link[] = [];
   const of = (...kinds: StepKind[]) => inOrder(steps.filter(({ kind }) => kinds.includes(kind)));
   const link = (before: readonly Step[], after: readonly Step[], because: LinkBecause, leastDays = 0) => {

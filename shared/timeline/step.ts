@@ -23,6 +23,8 @@ export type Step = {
   readonly day: CalendarDate;
   /** Order among steps of one day. */
   readonly sort: number;
+  /** The part of the job it belongs to; null where it is the whole job's, which waits for all and is waited for by all. */
+  readonly partId: number | null;
   /** The pour it belongs to. */
   readonly pourId: number | null;
   /** A coat: of what, and the how-many-eth. */

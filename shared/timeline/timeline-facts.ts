@@ -15,4 +15,13 @@ export type TimelineFacts = {
   readonly closed: ClosedDays;
   readonly pours: Readonly<Record<number, PourTiming>>;
   readonly finishes: Readonly<Record<number, CoatTiming>>;
+  /** Where the hour counts: the hour it is, and at which the lifts of the day were poured. */
+  readonly hours?: HoursOfDay;
+};
+
+/** Minutes since midnight in the workshop's time zone, 0 to 1439. */
+export type HoursOfDay = {
+  readonly now: number;
+  /** By the step of a lift, where it was written down on its day; of any other the hour is not known. */
+  readonly pouredAt: Readonly<Record<number, number>>;
 };

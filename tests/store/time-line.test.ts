@@ -2,7 +2,7 @@ import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { noteFinishSheet } from '@/app/_server/finish/note-finish-sheet';
 import { type PlanCoats, planCoats } from '@/app/_server/finish/plan-coats';
 import { readFinishSheet } from '@/app/_server/finish/read-finish-sheet';
-import { addJob } from '@/app/_server/jobs/add-job';
+import { addJob, type JobFields } from '@/app/_server/jobs/add-job';
 import { addPart } from '@/app/_server/jobs/add-part';
 import { changeJob } from '@/app/_server/jobs/change-job';
 import { changePart } from '@/app/_server/jobs/change-part';
@@ -15,6 +15,7 @@ import { history } from '@/app/_server/ledger/history';
 import { proveBook } from '@/app/_server/ledger/prove-book';
 import { reverseEntry } from '@/app/_server/ledger/reverse-entry';
 import { givePiece } from '@/app/_server/stock/give-piece';
+import { receiveContainers } from '@/app/_server/stock/receive-containers';
 import { receivePieces } from '@/app/_server/stock/receive-pieces';
 import { addClosedDays } from '@/app/_server/timeline/add-closed-days';
 import { addStep } from '@/app/_server/timeline/add-step';
@@ -32,8 +33,10 @@ import { reopenStep } from '@/app/_server/timeline/reopen-step';
 import { type SaidStock, sayStock } from '@/app/_server/timeline/say-stock';
 import { setClosedWeekdays } from '@/app/_server/timeline/set-closed-weekdays';
 import { sayRefusal } from '@/app/_server/words/say-refusal';
+import { sayRejudged } from '@/app/(shop)/jobs/[id]/say-rejudged';
 import type { ResinSheet } from '@/shared/pour/resin-sheet';
 import type { StepKind } from '@/shared/timeline/step';
+import { endJob } from '@/tests/support/end-of-a-job';
 import { aSlab, stocked } from '@/tests/support/stock-of-a-test';
 import { by, day, freshBook, must, refusedWith, type TestBook, TODAY } from '@/tests/support/test-book';
 
@@ -175,7 +178,7 @@ describe('the steps of a job', () => {
   });
 
   it('are refused what cannot be', async () => {
-    const { jobId, step, fields } = await aJob();
+    const { jobId, step } = await aJob();
     const { stepId } = await step('assembly', '2026-12-04');
     const add = { jobId, kind: 'other' as const, name: ' ', day: TODAY, note: '' };
     expect(refusedWith(await addStep(test.book, by(), add))).toBe('step-needs-name');
@@ -186,7 +189,7 @@ describe('the steps of a job', () => {
     );
     expect(refusedWith(await reopenStep(test.book, by(), { stepId }))).toBe('changes-nothing');
     expect(refusedWith(await finishStep(test.book, by(), { ...later, stepId: 9999 }))).toBe('not-found');
-    must(await changeJob(test.book, by(), { ...fields, jobId, state: 'dropped' }));
+    must(await setStage(test.book, by(), { jobId, stage: 'dropped', reason: '' }));
     expect(refusedWith(await addStep(test.book, by(), { ...add, name: 'x' }))).toBe('job-not-open');
     expect(refusedWith(await removeStep(test.book, by(), { stepId }))).toBe('job-not-open');
   });
@@ -272,7 +275,7 @@ describe('the steps of a job', () => {
       }),
     );
     expect((await job()).dayOfUse).toBe('2026-12-15');
-    must(await changeJob(test.book, by(), { ...fields, jobId, state: 'open', dayOfUse: day('2027-03-01') }));
+    must(await changeJob(test.book, by(), { ...fields, jobId, note: 'Oak', dayOfUse: day('2027-03-01') }));
     expect((await job()).dayOfUse).toBe('2026-12-15');
     must(await reverseEntry(test.book, by(), { entryId: last.entryId, why: 'One coat is enough' }));
     expect((await job()).dayOfUse).toBe('2026-12-10');
@@ -290,6 +293,18 @@ describe('the cure hold of a job', () => {
     const { lifts } = await aPour(jobId, '2026-11-22', '2026-11-24');
     const { stepId } = await step('flatten', '2026-11-25');
     const finish = (reason: string) => finishStep(test.book, by(), { stepId, doneOn: TODAY, reason });
+    const early = await finish('');
+    expect(early).toMatchObject({ error: { facts: { because: 'not-poured', until: '2026-11-28', after: 'Lift 1' } } });
+    if (!early.ok) {
+      expect(sayRefusal(early.error)).toMatchObject({
+        what: 'Lift 1 is not poured, so nothing of it cures yet.',
+        todo: expect.stringMatching(/^Pour it from its page first\./),
+      });
+    }
+    const { id: doneById } = await test.book.read.entry.findFirstOrThrow({ where: { jobId }, orderBy: { id: 'desc' } });
+    for (const [nr, doneOn] of ['2026-11-22', '2026-11-24'].entries()) {
+      await test.book.write((tx) => tx.step.update({ where: { id: lifts[nr] ?? 0 }, data: { doneOn, doneById } }));
+    }
     const held = await finish('  ');
     expect(held).toMatchObject({
       error: {
@@ -367,13 +382,42 @@ describe('the stages of a job in the book', () => {
     expect((await test.book.read.stock.findUniqueOrThrow({ where: { label } })).ownerJobId).toBeNull();
   });
 
-  it('follow from a state that is set, and the due day and contact are kept', async () => {
+  it('say whether a job is open, and nothing else does: a form left open does not open it again', async () => {
     const { jobId, job, fields } = await aJob({ dueOn: day('2027-01-15'), contact: ' 0123 ' });
-    expect(await job()).toMatchObject({ dueOn: '2027-01-15', contact: '0123', stage: 'agreed' });
-    must(await changeJob(test.book, by(), { ...fields, jobId, state: 'done' }));
-    expect(await job()).toMatchObject({ stage: 'delivered', dueOn: '2027-01-15' });
-    must(await changeJob(test.book, by(), { ...fields, jobId, state: 'open', dueOn: null }));
-    expect(await job()).toMatchObject({ stage: 'agreed', dueOn: null, contact: '0123' });
+    expect(await job()).toMatchObject({ dueOn: '2027-01-15', contact: '0123', stage: 'agreed', state: 'open' });
+    const was = { ...fields, dueOn: day('2027-01-15'), contact: '0123' };
+    await endJob(test.book, jobId, 'delivered');
+    must(await changeJob(test.book, by(), { ...was, jobId, was, note: 'Oak', dueOn: null }));
+    expect(await job()).toMatchObject({ stage: 'delivered', state: 'done', dueOn: null, contact: '0123', note: 'Oak' });
+    const smuggled = { ...was, jobId, state: 'open', stage: 'agreed', note: 'Ash' };
+    must(await changeJob(test.book, by(), smuggled));
+    expect(await job()).toMatchObject({ stage: 'delivered', state: 'done', note: 'Ash' });
+  });
+
+  it('a form that was opened on the job as it is no more is refused, with what is otherwise and by whom', async () => {
+    const { jobId, job, fields, step } = await aJob();
+    const was = { ...fields, dueOn: null, contact: '' };
+    const change = (more: Partial<JobFields>, seen: JobFields = was) =>
+      changeJob(test.book, by(), { ...seen, ...more, jobId, was: seen });
+    must(await change({ dueOn: day('2027-01-15'), note: 'Oak' }));
+    const refused = await change({ client: 'Hale' });
+    expect(refused).toMatchObject({
+      error: { code: 'job-changed-meanwhile', facts: { who: 'Ada', dueOn: '2027-01-15', note: 'Oak' } },
+    });
+    if (!refused.ok) {
+      expect(sayRefusal(refused.error, 'day-first').what).toBe(
+        `${fields.name} was changed meanwhile by Ada: the due day is now 15 Jan 2027; the note is now “Oak”.`,
+      );
+    }
+    expect(await job()).toMatchObject({ client: 'Marlow', note: 'Oak', dueOn: '2027-01-15' });
+    must(await change({ client: 'Hale' }, { ...was, dueOn: day('2027-01-15'), note: 'Oak' }));
+    expect(await job()).toMatchObject({ client: 'Hale', note: 'Oak', dueOn: '2027-01-15' });
+    // A day of use that follows the time line was not typed, and moves under the form without a quarrel.
+    await step('coat', '2026-12-10', 'Oil');
+    const now = { ...was, client: 'Hale', dueOn: day('2027-01-15'), note: 'Oak' };
+    must(await change({ note: 'Elm' }, now));
+    expect(await job()).toMatchObject({ note: 'Elm', dayOfUse: '2026-12-10' });
+    expect(refusedWith(await change({}, { ...now, note: 'Elm' }))).toBe('changes-nothing');
   });
 });
 
@@ -596,8 +640,7 @@ describe('a time line with what hangs on it', () => {
     const tins = after.stock.filter(({ now: one }) => one.label === labels[0]);
     expect(tins.length).toBeGreaterThan(0);
     for (const tin of tins) {
-      expect(tin).toMatchObject({ changed: true, now: { word: 'stop', day: '2026-12-21' } });
-      expect(tin.was).toBe('use');
+      expect(tin).toMatchObject({ change: 'word', now: { word: 'stop', day: '2026-12-21' }, was: { word: 'use' } });
     }
     expect(after.stock.filter(({ now: one }) => one.of === 'short')).toHaveLength(2);
     expect(after.steps.find(({ now: one }) => one.stepId === last?.id)).toMatchObject({
@@ -608,8 +651,79 @@ describe('a time line with what hangs on it', () => {
     expect(said(after.stock.map((each) => each.now)).map(({ says }) => says)).toContain(
       'Good to 20 Dec. Needed on 21 Dec.',
     );
+    expect(after.steps.find(({ now: one }) => one.stepId !== last?.id && one.word === 'use')).toMatchObject({
+      changed: false,
+      came: [],
+      went: [],
+    });
     // Nothing was written by asking.
     expect((await timeline()).steps.find(({ coatNr }) => coatNr === 2)?.day).toBe('2026-12-02');
+  });
+
+  it('names what changes in its day or its reason alone, and what goes away', async () => {
+    const { jobId, timeline } = await aJob();
+    const short = await oil('2026-12-20');
+    // A second lot of the same oil that lasts longer: the one that ends first is taken while it is good.
+    const { containers } = must(
+      await receiveContainers(test.book, by(), {
+        productId: short.productId,
+        lotCode: 'H-longer',
+        dates: { bestBefore: { date: day('2027-06-01'), precision: 'day', confirmed: true } },
+        count: 1,
+        size: 750_000,
+        receivedOn: TODAY,
+      }),
+    );
+    const [ending, lasting] = [short.labels[0], containers[0]?.label];
+    must(await noteFinishSheet(test.book, by(), { productId: short.productId, sheet: SHEET }));
+    const coat = {
+      jobId,
+      productId: short.productId,
+      partIds: [],
+      faces: 2 as const,
+      areaMm2: 2e6,
+      coats: 1,
+      coverageTenths: null,
+      lossPercent: 20,
+      firstDay: day('2026-12-01'),
+    };
+    must(await planCoats(test.book, by(), coat));
+    const now = await timeline();
+    const stepId = now.steps.find(({ kind }) => kind === 'coat')?.id ?? 0;
+    expect(now.stockVerdicts.map(({ label, word }) => [label, word])).toEqual([[ending, 'use']]);
+
+    const nextDay = rejudge(now, [{ stepId, to: day('2026-12-02') }]);
+    expect(nextDay.stock.map(({ change, was }) => [change, was?.day])).toEqual([['day', '2026-12-01']]);
+    expect(nextDay.gone).toEqual([]);
+    const context = { today: TODAY, order: 'day-first' as const, prefer: 'metric' as const };
+    expect(sayRejudged(nextDay, context).map(({ changed }) => changed)).toEqual([
+      'Changed: still Use, now for 2 Dec, was for 1 Dec',
+    ]);
+
+    const later = rejudge(now, [{ stepId, to: day('2026-12-28') }]);
+    expect(later.stock.map(({ now: one, change }) => [one.label, change])).toEqual([[lasting, 'new']]);
+    expect(later.gone.map(({ label }) => label)).toEqual([ending]);
+    expect(sayRejudged(later, context).map(({ label, changed, gone }) => [label, changed, gone])).toEqual([
+      [lasting, 'New: it was not taken for this', false],
+      [ending, 'No longer taken for this', true],
+    ]);
+    expect(rejudge(now, []).stock.map(({ change }) => change)).toEqual([null]);
+
+    // 1 L of the two tins, one of which ends before the later day; back again it is short no longer.
+    await test.book.write((tx) => tx.need.updateMany({ where: { jobId }, data: { amount: 1_000_000n } }));
+    const lean = rejudge(await timeline(), [{ stepId, to: day('2026-12-28') }]);
+    expect(lean.stock.map(({ now: one, change }) => [one.of, one.label, change])).toEqual([
+      ['container', lasting, 'amount'],
+      ['container', ending, 'word'],
+      ['short', null, 'new'],
+    ]);
+    must(
+      await moveSteps(test.book, by(), { jobId, moves: [{ stepId, from: day('2026-12-01'), to: day('2026-12-28') }] }),
+    );
+    const back = rejudge(await timeline(), [{ stepId, to: day('2026-12-01') }]);
+    expect(sayRejudged(back, context).filter(({ gone }) => gone)).toMatchObject([
+      { how: '250 mL short', changed: 'No longer short' },
+    ]);
   });
 
   it('judges what is promised to the job first, and what others are promised is not free', async () => {

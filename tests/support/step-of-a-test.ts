@@ -9,6 +9,7 @@ export function steps(...some: (Partial<Omit<Step, 'day'>> & { kind: Step['kind'
     id: nr + 1,
     name: each.kind,
     sort: 0,
+    partId: null,
     pourId: null,
     productId: null,
     coatNr: null,

@@ -9,8 +9,6 @@ const day = z.string().transform((text, context) => {
   return z.NEVER;
 });
 
-const JOB_STATES = ['open', 'done', 'dropped'] as const;
-
 const fields = {
   name: z.string().trim().min(1, 'Give the job a name, for example River desk.').max(120, 'That name is too long.'),
   purpose: z.enum(PURPOSES, 'Say whose piece it is.'),
@@ -27,9 +25,5 @@ export const jobSchema = z.object({
   stage: z.enum(['asked', 'quoted', 'agreed'], 'Say where it stands.').optional(),
 });
 
-/** A job changed, or done, dropped or opened again. */
-export const changeJobSchema = z.object({
-  ...fields,
-  jobId: z.number().int().positive(),
-  state: z.enum(JOB_STATES),
-});
+/** A job changed, beside the job as the form was opened on it. */
+export const changeJobSchema = z.object({ ...fields, jobId: z.number().int().positive(), was: z.object(fields) });

@@ -11,11 +11,15 @@ import { coatDays } from '@/shared/finish/coat-days';
 import { coatedArea } from '@/shared/finish/coated-area';
 import { coatsNeed } from '@/shared/finish/coats-need';
 import { err, ok } from '@/shared/result/result';
+import { bearsOn } from '@/shared/timeline/bears-on';
 import { openDay } from '@/shared/timeline/closed-days';
 import { inStockUnit } from '@/shared/units/in-stock-unit';
 import type { StockUnit } from '@/shared/units/stock-unit';
 
-/** Coats of one finish: on these parts, or on an area given in square millimetres. */
+/**
+ * Coats of one finish: on these parts, or on an area given in square millimetres. On one part they are that part's steps;
+ * on several at once, or on none, the whole job's.
+ */
 export type PlanCoats = {
   jobId: number;
   productId: number;
@@ -41,7 +45,7 @@ export type PlannedCoats = {
 /**
  * Puts the coats of a finish on a job's time line, each on the first open day the sheet lets it be coated, with what it
  * needs of the product; and the day it is cured, where the sheet says. Coats of the same finish that stand already are
- * counted on from. Undone as a whole by reversing the entry.
+ * counted on from, of the same part. Undone as a whole by reversing the entry.
  */
 export const planCoats: Command<PlanCoats, PlannedCoats> = (book, by, input) =>
   writeEntry<PlannedCoats>(book, { ...by, kind: 'coats-planned', request: input }, async (pen) => {
@@ -59,6 +63,8 @@ export const planCoats: Command<PlanCoats, PlannedCoats> = (book, by, input) =>
       return err({ code: 'no-coverage', field: 'coverage', facts: { product: product.name } });
 
     const parts = (await readParts(pen.tx, jobId)).filter(({ id }) => input.partIds.includes(id));
+    if (parts.length < new Set(input.partIds).size) return err({ code: 'part-gone', field: 'partIds' });
+    const partId = parts.length === 1 ? (parts[0]?.id ?? null) : null;
     if (input.areaMm2 === null && parts.length === 0)
       return err({ code: 'area-unknown', field: 'area', facts: { part: null } });
     const areas = parts.map((part) => coatedArea(part, input.faces));
@@ -82,7 +88,7 @@ export const planCoats: Command<PlanCoats, PlannedCoats> = (book, by, input) =>
     if (!planned.ok) return err({ code: 'outside-range', field: 'coats' });
 
     const there = (await readSteps(pen.tx, jobId)).filter(
-      (step) => step.kind === 'coat' && step.productId === productId,
+      (step) => step.kind === 'coat' && step.productId === productId && bearsOn(step, { partId }),
     );
     const from = Math.max(0, ...there.map(({ coatNr }) => coatNr ?? 0));
     const { coats, curedOn } = planned.value;
@@ -93,10 +99,12 @@ export const planCoats: Command<PlanCoats, PlannedCoats> = (book, by, input) =>
       each: each.value,
       unit,
     };
-    await pen.enter({ jobId, productId, why: `${coats.length} × ${product.name}: ${answer.days.join(', ')}` }, answer);
+    const on = parts.length > 0 ? ` on ${parts.map(({ name }) => name).join(', ')}` : '';
+    const why = `${coats.length} × ${product.name}${on}: ${answer.days.join(', ')}`;
+    await pen.enter({ jobId, productId, why }, answer);
     // One lot is wanted for all the coats of one surface.
     const surface = parts.map(({ name }) => name).join(', ') || job.value.name;
-    for (const [nr, { on, joins }] of coats.entries()) {
+    for (const [nr, { on: day, joins }] of coats.entries()) {
       const coatNr = from + nr + 1;
       const step = await pen.tx.step.create({
         data: {
@@ -104,8 +112,9 @@ export const planCoats: Command<PlanCoats, PlannedCoats> = (book, by, input) =>
           entryId: pen.entryId,
           kind: 'coat',
           name: `${product.name}, coat ${coatNr}`,
-          day: on,
+          day,
           sort: coatNr,
+          partId,
           productId,
           coatNr,
           note: joins === 'sand-first' ? 'Sand it first.' : '',
@@ -117,7 +126,7 @@ export const planCoats: Command<PlanCoats, PlannedCoats> = (book, by, input) =>
           jobId,
           entryId: pen.entryId,
           stepId: step.id,
-          partId: parts.length === 1 ? (parts[0]?.id ?? null) : null,
+          partId,
           kind: 'material',
           productId,
           unit,
@@ -135,6 +144,7 @@ export const planCoats: Command<PlanCoats, PlannedCoats> = (book, by, input) =>
           kind: 'cure',
           name: `${product.name} cured`,
           day: curedOn,
+          partId,
           productId,
         },
         select: { id: true },

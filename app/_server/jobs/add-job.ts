@@ -34,6 +34,8 @@ export function jobRow({ name, purpose, client, dayOfUse, note, dueOn, contact }
   };
 }
 
+export type JobRow = Required<ReturnType<typeof jobRow>>;
+
 export const addJob: Command<AddJob, { jobId: number; name: string }> = (book, by, input) =>
   writeEntry(book, { ...by, kind: 'job-added', request: input }, async (pen) => {
     const row = jobRow(input);

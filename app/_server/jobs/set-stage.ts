@@ -1,6 +1,7 @@
 import type { Command } from '@/app/_server/act';
 import { writeEntry } from '@/app/_server/ledger/write-entry';
 import { freeJob, heldByJob } from '@/app/_server/promises/free-job';
+import { hoursOf } from '@/app/_server/timeline/hours-of';
 import { readSteps } from '@/app/_server/timeline/read-steps';
 import { timelineFactsOf } from '@/app/_server/timeline/timeline-facts-of';
 import type { CalendarDate } from '@/shared/calendar/calendar-date';
@@ -40,12 +41,15 @@ export const setStage: Command<SetStage, StageSet> = (book, by, input) =>
         ? await holdOn(pen.tx, jobId, asks, {
             today: dateIn(pen.book.timeZone, pen.now),
             dueOn: job.dueOn as CalendarDate | null,
+            now: pen.now,
+            timeZone: pen.book.timeZone,
           })
         : undefined;
     const reason = input.reason.trim();
     if (hold && reason === '') {
-      const { until, after, because } = hold;
-      return err({ code: 'cure-hold', field: 'reason', facts: { step: job.name, until, after, because } });
+      const { until, untilMinute, after, because } = hold;
+      const facts = { step: job.name, until, untilMinute: untilMinute ?? null, after, because };
+      return err({ code: 'cure-hold', field: 'reason', facts });
     }
     const state = stateOfStage(stage);
     const held = state === 'open' ? undefined : await heldByJob(pen.tx, jobId);
@@ -58,11 +62,14 @@ export const setStage: Command<SetStage, StageSet> = (book, by, input) =>
   });
 
 async function holdOn(
-  tx: Parameters<typeof timelineFactsOf>[0] & Parameters<typeof readSteps>[0],
+  tx: Parameters<typeof timelineFactsOf>[0] & Parameters<typeof readSteps>[0] & Parameters<typeof hoursOf>[0],
   jobId: number,
   kind: 'assembly' | 'delivery',
-  at: { today: CalendarDate; dueOn: CalendarDate | null },
+  at: { today: CalendarDate; dueOn: CalendarDate | null; now: Date; timeZone: string },
 ) {
   const steps = await readSteps(tx, jobId);
-  return cureHold({ kind, pourId: null }, at.today, steps, await timelineFactsOf(tx, steps, at));
+  return cureHold({ kind, partId: null, pourId: null }, at.today, steps, {
+    ...(await timelineFactsOf(tx, steps, at)),
+    hours: await hoursOf(tx, jobId, at),
+  });
 }

@@ -1,5 +1,6 @@
 import type { Command } from '@/app/_server/act';
 import { writeEntry } from '@/app/_server/ledger/write-entry';
+import { hoursOf } from '@/app/_server/timeline/hours-of';
 import { keepDayOfUse } from '@/app/_server/timeline/keep-day-of-use';
 import { stepOf } from '@/app/_server/timeline/step-of';
 import { timelineFactsOf } from '@/app/_server/timeline/timeline-facts-of';
@@ -25,10 +26,14 @@ export const finishStep: Command<FinishStep, { name: string; held: boolean; entr
     if (step.ofPour) return err({ code: 'lift-is-poured', facts: { step: step.name } });
     if (step.doneOn !== null) return err({ code: 'step-done-already', facts: { step: step.name, on: step.doneOn } });
     if (doneOn > today) return err({ code: 'received-in-the-future', field: 'doneOn' });
-    const hold = cureHold(step, doneOn, steps, await timelineFactsOf(pen.tx, steps, { today, dueOn }));
+    const hold = cureHold(step, doneOn, steps, {
+      ...(await timelineFactsOf(pen.tx, steps, { today, dueOn })),
+      hours: await hoursOf(pen.tx, jobId, { now: pen.now, timeZone: pen.book.timeZone }),
+    });
     const reason = input.reason.trim();
     if (hold && reason === '') {
-      const facts = { step: step.name, until: hold.until, after: hold.after, because: hold.because };
+      const { until, untilMinute, after, because } = hold;
+      const facts = { step: step.name, until, untilMinute: untilMinute ?? null, after, because };
       return err({ code: 'cure-hold', field: 'reason', facts });
     }
     const answer = { name: step.name, held: hold !== undefined, entryId: pen.entryId };

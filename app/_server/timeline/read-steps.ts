@@ -16,6 +16,7 @@ export async function readSteps(tx: Pick<WriteTransaction, 'step'>, jobId: numbe
       name: true,
       day: true,
       sort: true,
+      partId: true,
       pourId: true,
       productId: true,
       coatNr: true,

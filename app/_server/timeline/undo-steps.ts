@@ -1,3 +1,4 @@
+import { refusePartGone } from '@/app/_server/jobs/refuse-part-gone';
 import type { Pen } from '@/app/_server/ledger/write-entry';
 import type { Refusal } from '@/app/_server/refusal';
 import { keepDayOfUse } from '@/app/_server/timeline/keep-day-of-use';
@@ -30,6 +31,11 @@ export async function undoMovedSteps(pen: Pen, { jobId, answer }: Undone): Promi
     await pen.tx.step.update({ where: { id: stepId }, data: { day: from }, select: { id: true } });
   }
   return followed(pen, jobId);
+}
+
+/** A step that was taken off stands again, unless the part it is of has gone since; the job's day of use follows. */
+export async function undoRemovedStep(pen: Pen, { jobId }: Undone): Promise<Refusal | undefined> {
+  return (await refusePartGone(pen.tx, jobId ?? 0)) ?? followed(pen, jobId);
 }
 
 /** What rests on the entry changes by itself; the job's day of use follows. */

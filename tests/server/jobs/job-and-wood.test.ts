@@ -1,7 +1,7 @@
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { addJob } from '@/app/_server/jobs/add-job';
-import { changeJob } from '@/app/_server/jobs/change-job';
 import { jobPage, listJobs, loadJob } from '@/app/_server/jobs/read-jobs';
+import { setStage } from '@/app/_server/jobs/set-stage';
 import { history } from '@/app/_server/ledger/history';
 import { reverseEntry } from '@/app/_server/ledger/reverse-entry';
 import { givePiece } from '@/app/_server/stock/give-piece';
@@ -10,6 +10,7 @@ import { receivePieces } from '@/app/_server/stock/receive-pieces';
 import { sayRefusal } from '@/app/_server/words/say-refusal';
 import { sayAway, sayWhose } from '@/app/(shop)/jobs/_ui/say-job';
 import { changeJobSchema, jobSchema } from '@/app/(shop)/jobs/schema';
+import { endJob } from '@/tests/support/end-of-a-job';
 import { by, day, freshBook, must, refusedWith, type TestBook, TODAY } from '@/tests/support/test-book';
 
 const DESK = { name: 'Desk', purpose: 'client' as const, client: 'Marlow', dayOfUse: day('2026-11-01'), note: '' };
@@ -58,7 +59,7 @@ describe('a job and its wood', () => {
   });
 
   it('frees what is promised and not taken when it is done, and leaves the open list', async () => {
-    const done = must(await changeJob(test.book, by(), { ...DESK, jobId, state: 'done' }));
+    const done = await endJob(test.book, jobId, 'delivered');
     expect(done.freed).toEqual([promised()]);
     expect(await holder(promised())).toBeUndefined();
     expect((await listJobs(test.book, 'open')).map((job) => job.name)).toEqual(['Bench']);
@@ -74,13 +75,13 @@ describe('a job and its wood', () => {
       });
     }
     const { id } = await test.book.read.entry.findFirstOrThrow({
-      where: { kind: 'job-changed', jobId },
+      where: { kind: 'job-stage-set', jobId },
       orderBy: { id: 'desc' },
     });
     const undone = await reverseEntry(test.book, by(), { entryId: id, why: 'Not done yet' });
     expect(refusedWith(undone)).toBe('change-the-job-instead');
     const { entries } = await history(test.book, { jobId });
-    const shown = entries.filter((entry) => entry.kind === 'job-changed');
+    const shown = entries.filter((entry) => entry.kind === 'job-stage-set');
     expect(shown.some((entry) => entry.movements.length > 0)).toBe(true);
     expect(shown.map((entry) => entry.canReverse)).toEqual(shown.map(() => false));
     expect(entries.find((entry) => entry.kind === 'piece-promised')?.canReverse).toBe(true);
@@ -94,14 +95,14 @@ describe('a job and its wood', () => {
     const stool = must(await addJob(test.book, by(), fields)).jobId;
     must(await givePiece(test.book, by(), { label: promised(), act: 'promise', jobId: stool }));
     const freed = must(await givePiece(test.book, by(), { label: promised(), act: 'free' }));
-    must(await changeJob(test.book, by(), { ...fields, jobId: stool, state: 'dropped' }));
+    await endJob(test.book, stool, 'dropped');
     const undo = () => reverseEntry(test.book, by(), { entryId: freed.entryId, why: 'Needed after all' });
     expect(refusedWith(await undo())).toBe('job-not-open');
     expect(await holder(promised())).toBeUndefined();
-    must(await changeJob(test.book, by(), { ...fields, jobId: stool, state: 'open' }));
+    must(await setStage(test.book, by(), { jobId: stool, stage: 'agreed', reason: '' }));
     must(await undo());
     expect(await holder(promised())).toBe('Stool');
-    must(await changeJob(test.book, by(), { ...fields, jobId: stool, state: 'done' }));
+    await endJob(test.book, stool, 'delivered');
   });
 
   it('gives a promise that can be undone by the entry it names', async () => {
@@ -126,10 +127,11 @@ describe('the form of a job', () => {
     expect(jobSchema.safeParse(bad).success).toBe(false);
   });
 
-  it('knows three states', () => {
+  it('says what it was opened on, and never where the job stands', () => {
     const change = { ...DESK, jobId: 1 };
-    expect(changeJobSchema.safeParse({ ...change, state: 'dropped' }).success).toBe(true);
-    expect(changeJobSchema.safeParse({ ...change, state: 'gone' }).success).toBe(false);
+    expect(changeJobSchema.safeParse(change).success).toBe(false);
+    const sent = { ...change, was: DESK, state: 'dropped', stage: 'dropped' };
+    expect(changeJobSchema.parse(sent)).toEqual({ ...change, was: DESK });
   });
 
   it('says whose it is and how far away', () => {

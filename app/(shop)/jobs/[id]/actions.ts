@@ -16,8 +16,9 @@ import { readTimeline } from '@/app/_server/timeline/read-timeline';
 import { rejudge } from '@/app/_server/timeline/rejudge';
 import { removeStep } from '@/app/_server/timeline/remove-step';
 import { reopenStep } from '@/app/_server/timeline/reopen-step';
-import { type SaidStock, sayStock } from '@/app/_server/timeline/say-stock';
+import { setStepPart } from '@/app/_server/timeline/set-step-part';
 import { problemOfError } from '@/app/_server/words/problem-of-error';
+import { type StockRejudged, sayRejudged } from '@/app/(shop)/jobs/[id]/say-rejudged';
 import {
   addPartSchema,
   addStepSchema,
@@ -28,9 +29,9 @@ import {
   partIdSchema,
   rejudgeSchema,
   stageSchema,
+  stepPartSchema,
   stepSchema,
 } from '@/app/(shop)/jobs/[id]/schema';
-import type { VerdictWord } from '@/shared/shelf-life/types/verdict';
 
 export async function setStageAction(key: string, input: unknown) {
   return act(stageSchema, key, input, setStage);
@@ -46,6 +47,10 @@ export async function moveStepsAction(key: string, input: unknown) {
 
 export async function changeStepAction(key: string, input: unknown) {
   return act(changeStepSchema, key, input, changeStep);
+}
+
+export async function setStepPartAction(key: string, input: unknown) {
+  return act(stepPartSchema, key, input, setStepPart);
 }
 
 export async function removeStepAction(key: string, input: unknown) {
@@ -72,9 +77,6 @@ export async function removePartAction(key: string, input: unknown) {
   return act(partIdSchema, key, input, removePart);
 }
 
-/** A verdict on stock after the moves, with what it was where it changed. */
-export type StockRejudged = SaidStock & { was: VerdictWord | 'not there' | null };
-
 export type RejudgeAnswer = { ok: true; stock: StockRejudged[] } | { ok: false; says: string };
 
 /** Judges the stock of a job again as if its steps stood on other days. Writes nothing. */
@@ -84,15 +86,8 @@ export async function rejudgeAction(input: unknown): Promise<RejudgeAnswer> {
     const { book, head } = await bookForPage();
     const job = await loadJob(book.read, jobId);
     if (!job) return { ok: false, says: 'This job is not in the book any more. Load the page again.' };
-    const { stock } = rejudge(await readTimeline(book, job, head.today), moves);
     const context = { today: head.today, order: head.dateOrder, prefer: head.units };
-    return {
-      ok: true,
-      stock: stock.map(({ now, was, changed }) => ({
-        ...sayStock(now, context),
-        was: changed ? (was ?? 'not there') : null,
-      })),
-    };
+    return { ok: true, stock: sayRejudged(rejudge(await readTimeline(book, job, head.today), moves), context) };
   } catch (error) {
     const { what, todo } = problemOfError(error);
     return { ok: false, says: `${what} ${todo}` };

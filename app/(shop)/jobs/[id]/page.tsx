@@ -3,6 +3,7 @@ import Link from 'next/link';
 import { bookForPage } from '@/app/_server/book/book-for-page';
 import { promisedCount } from '@/app/_server/jobs/promised-count';
 import { readParts } from '@/app/_server/jobs/read-parts';
+import { standingNeeds } from '@/app/_server/needs/standing-needs';
 import { readTimeline } from '@/app/_server/timeline/read-timeline';
 import { sayStock } from '@/app/_server/timeline/say-stock';
 import { Code } from '@/app/_ui/code';
@@ -20,6 +21,7 @@ import { Parts } from '@/app/(shop)/jobs/[id]/_ui/parts';
 import { StageKey } from '@/app/(shop)/jobs/[id]/_ui/stage-key';
 import { TimeLine } from '@/app/(shop)/jobs/[id]/_ui/time-line';
 import { jobOfPage } from '@/app/(shop)/jobs/[id]/job-of-page';
+import { partNeeds } from '@/app/(shop)/jobs/[id]/part-needs';
 import { partRows } from '@/app/(shop)/jobs/[id]/part-rows';
 import { sayDate } from '@/shared/calendar/say-date';
 import { printOwnLabel } from '@/shared/scan-codes/print-own-label';
@@ -37,9 +39,10 @@ export default async function JobPage({ params }: { params: Params }) {
   const { job, pieces, head } = await jobOfPage(params);
   const { book } = await bookForPage();
   const { today, units, dateOrder: order } = head;
-  const [timeline, parts, promisedMaterials] = await Promise.all([
+  const [timeline, parts, needs, promisedMaterials] = await Promise.all([
     readTimeline(book, job, today),
     readParts(book.read, job.id),
+    standingNeeds(book.read, { jobId: job.id }),
     promisedCount(book, job.id),
   ]);
   const promised = pieces.filter((piece) => piece.facts.inStock);
@@ -83,6 +86,7 @@ export default async function JobPage({ params }: { params: Params }) {
         <TimeLine
           jobId={job.id}
           steps={timeline.steps}
+          parts={parts.map(({ id, name }) => ({ id, name }))}
           facts={timeline.facts}
           stock={timeline.stockVerdicts.map((one) => sayStock(one, say))}
           order={order}
@@ -100,7 +104,7 @@ export default async function JobPage({ params }: { params: Params }) {
         <Parts
           key={JSON.stringify(parts.map(({ id, name }) => [id, name]))}
           jobId={job.id}
-          parts={partRows(parts, units)}
+          parts={partRows(parts, units, partNeeds(needs, units))}
           prefer={units}
           open={open}
         />
@@ -130,6 +134,13 @@ export default async function JobPage({ params }: { params: Params }) {
             ))}
           </ul>
         )}
+        {open ? (
+          <p className={styles.keys}>
+            <LinkKey variant="ghost" href={`/on-hand/fits?job=${job.id}`}>
+              What can its top be cut from?
+            </LinkKey>
+          </p>
+        ) : null}
       </Section>
       <FaultsOfJob jobId={job.id} />
       <HistorySection of={{ jobId: job.id }} />

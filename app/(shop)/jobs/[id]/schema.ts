@@ -21,6 +21,7 @@ export const addStepSchema = z.object({
   name,
   day: wholeDay,
   note,
+  partId: id.nullable(),
 });
 
 const movesSchema = z
@@ -30,6 +31,7 @@ const movesSchema = z
 export const moveStepsSchema = z.object({ jobId: id, moves: movesSchema });
 export const rejudgeSchema = z.object({ jobId: id, moves: movesSchema });
 export const changeStepSchema = z.object({ stepId: id, name, note });
+export const stepPartSchema = z.object({ stepId: id, partId: id.nullable() });
 export const stepSchema = z.object({ stepId: id });
 export const finishStepSchema = z.object({ stepId: id, doneOn: wholeDay, reason });
 

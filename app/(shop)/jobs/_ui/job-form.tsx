@@ -15,11 +15,13 @@ import { PlainError } from '@/app/_ui/plain-error';
 import { giveFeedback } from '@/app/_ui/scanner/feedback';
 import styles from '@/app/(shop)/jobs/_ui/jobs.module.css';
 import { addJobAction, changeJobAction } from '@/app/(shop)/jobs/actions';
+import { sayDueTooEarly } from '@/app/(shop)/jobs/say-due';
+import { caughtUp, type TypedJob, typedJob } from '@/app/(shop)/jobs/typed-job';
 import type { CalendarDate } from '@/shared/calendar/calendar-date';
 import type { DateOrder } from '@/shared/calendar/date-readings';
 import { readTypedDate } from '@/shared/calendar/read-typed-date';
-import { sayDate } from '@/shared/calendar/say-date';
 import { PURPOSES, type Purpose } from '@/shared/shelf-life/types/verdict';
+import type { ReadyDays } from '@/shared/timeline/ready-days';
 
 export type JobFormProps = {
   /** The job that is changed; a new one without it. */
@@ -30,6 +32,8 @@ export type JobFormProps = {
   then?: 'pull';
   /** Its day of use follows its time line, and is not typed. */
   follows?: boolean;
+  /** When it is ready by its own time line: a due day before that is warned of as it is typed. */
+  ready?: ReadyDays;
 };
 
 const CHOICES: Record<Purpose, { label: string; hint: string }> = {
@@ -44,19 +48,34 @@ const STAGES = [
   { value: 'agreed', label: 'Agreed' },
 ];
 
+/** The job as the form was opened on it. */
+const wasOf = ({ name, purpose, client, dayOfUse, note, dueOn, contact }: JobLine): JobFields => ({
+  name,
+  purpose,
+  client,
+  dayOfUse,
+  note,
+  dueOn,
+  contact,
+});
+
 /** A job: its name, whose piece it is, and the day that counts. */
-export function JobForm({ job, today, dateOrder, then, follows = false }: JobFormProps) {
+export function JobForm({ job, today, dateOrder, then, follows = false, ready = {} }: JobFormProps) {
   const router = useRouter();
   const say = useNotice();
   const adding = useAct(addJobAction);
   const changing = useAct(changeJobAction);
-  const [name, setName] = useState(job?.name ?? '');
-  const [purpose, setPurpose] = useState<Purpose>(job?.purpose ?? 'client');
-  const [client, setClient] = useState(job?.client ?? '');
-  const [dayText, setDayText] = useState(job ? sayDate(job.dayOfUse, { order: dateOrder }) : '');
-  const [note, setNote] = useState(job?.note ?? '');
-  const [dueText, setDueText] = useState(job?.dueOn ? sayDate(job.dueOn, { order: dateOrder }) : '');
-  const [contact, setContact] = useState(job?.contact ?? '');
+  const [typed, setTyped] = useState(() => typedJob(job, dateOrder));
+  // What the form was opened on: the book refuses a change of anything else, and says what is otherwise by now.
+  const [opened, setOpened] = useState(job);
+  const [stale, setStale] = useState(false);
+  if (stale && job && job !== opened) {
+    setStale(false);
+    setOpened(job);
+    setTyped(caughtUp(typed, typedJob(opened, dateOrder), typedJob(job, dateOrder)));
+  }
+  const { name, purpose, client, contact, note, dayOfUse: dayText, dueOn: dueText } = typed;
+  const set = (field: keyof TypedJob) => (value: string) => setTyped((before) => ({ ...before, [field]: value }));
   const [stage, setStage] = useState('agreed');
   const [faults, setFaults] = useState<Record<string, string>>({});
 
@@ -66,6 +85,9 @@ export function JobForm({ job, today, dateOrder, then, follows = false }: JobFor
   const due =
     readDue.ok && !readDue.value.ambiguous && readDue.value.precision === 'day' ? readDue.value.date : undefined;
   const noDue = dueText.trim() === '';
+  const tooEarly = due
+    ? sayDueTooEarly(due, { work: follows ? undefined : day, ...ready }, { today, order: dateOrder })
+    : [];
   const problem = job ? changing.problem : adding.problem;
   /** A fault is said until it is put right, not until the key is pressed again. */
   const mended: Record<string, boolean> = {
@@ -91,10 +113,16 @@ export function JobForm({ job, today, dateOrder, then, follows = false }: JobFor
       dueOn: due ?? null,
       contact: purpose === 'client' ? contact : '',
     };
-    if (job) {
-      const change: ChangeJob = { ...fields, jobId: job.id, state: job.state };
+    if (job && opened) {
+      const change: ChangeJob = { ...fields, jobId: job.id, was: wasOf(opened) };
       const answered = await changing.run(change);
-      if (!answered.ok) return giveFeedback('error');
+      if (!answered.ok) {
+        if (answered.problem.code === 'job-changed-meanwhile') {
+          setStale(true);
+          router.refresh();
+        }
+        return giveFeedback('error');
+      }
       say({ words: `${name.trim()} is changed.` });
       return router.push(`/jobs/${job.id}`);
     }
@@ -119,7 +147,7 @@ export function JobForm({ job, today, dateOrder, then, follows = false }: JobFor
           label="Name"
           hint="What you call it in the shop."
           value={name}
-          onChange={setName}
+          onChange={set('name')}
           maxLength={120}
           error={error('name')}
           autoFocus={!job}
@@ -128,7 +156,7 @@ export function JobForm({ job, today, dateOrder, then, follows = false }: JobFor
           label="Whose piece is it?"
           options={PURPOSES.map((value) => ({ value, ...CHOICES[value] }))}
           value={purpose}
-          onChange={(value) => setPurpose(PURPOSES.find((one) => one === value) ?? 'client')}
+          onChange={set('purpose')}
           error={error('purpose')}
         />
         {purpose === 'client' ? (
@@ -136,7 +164,7 @@ export function JobForm({ job, today, dateOrder, then, follows = false }: JobFor
             label="Client"
             optional
             value={client}
-            onChange={setClient}
+            onChange={set('client')}
             maxLength={120}
             error={error('client')}
           />
@@ -147,7 +175,7 @@ export function JobForm({ job, today, dateOrder, then, follows = false }: JobFor
             hint="How to reach them: a number, an address."
             optional
             value={contact}
-            onChange={setContact}
+            onChange={set('contact')}
             maxLength={300}
             error={error('contact')}
           />
@@ -164,7 +192,7 @@ export function JobForm({ job, today, dateOrder, then, follows = false }: JobFor
             order={dateOrder}
             aim="ahead"
             value={dayText}
-            onChange={(text) => setDayText(text)}
+            onChange={set('dayOfUse')}
             error={error('dayOfUse')}
           />
         )}
@@ -176,9 +204,14 @@ export function JobForm({ job, today, dateOrder, then, follows = false }: JobFor
           order={dateOrder}
           aim="ahead"
           value={dueText}
-          onChange={(text) => setDueText(text)}
+          onChange={set('dueOn')}
           error={error('dueOn')}
         />
+        {tooEarly.map((says) => (
+          <p key={says} className={styles.warning} role="status">
+            {says}
+          </p>
+        ))}
         {job ? null : (
           <ChoiceChips
             label="Where does it stand?"
@@ -198,7 +231,7 @@ export function JobForm({ job, today, dateOrder, then, follows = false }: JobFor
           optional
           lines={3}
           value={note}
-          onChange={setNote}
+          onChange={set('note')}
           maxLength={2000}
           error={error('note')}
         />

@@ -6,6 +6,7 @@ import { SelectField } from '@/app/_ui/field/select-field';
 import { TextField } from '@/app/_ui/field/text-field';
 import { Fold } from '@/app/_ui/fold';
 import { ActForm } from '@/app/(shop)/_parts/acts/act-form';
+import { type PartChoice, PartField } from '@/app/(shop)/jobs/[id]/_ui/part-field';
 import { addStepAction } from '@/app/(shop)/jobs/[id]/actions';
 import type { CalendarDate } from '@/shared/calendar/calendar-date';
 import type { DateOrder } from '@/shared/calendar/date-readings';
@@ -16,7 +17,18 @@ import { STEP_KINDS, type StepKind } from '@/shared/timeline/step';
 const KINDS = STEP_KINDS.map((value) => ({ value, label: STEP_WORDS[value] }));
 
 /** Adds a step by hand. */
-export function AddStepFold({ jobId, today, order }: { jobId: number; today: CalendarDate; order: DateOrder }) {
+export function AddStepFold({
+  jobId,
+  parts,
+  today,
+  order,
+}: {
+  jobId: number;
+  parts: readonly PartChoice[];
+  today: CalendarDate;
+  order: DateOrder;
+}) {
+  const [partId, setPartId] = useState<number | null>(null);
   const [kind, setKind] = useState<StepKind>('flatten');
   const [name, setName] = useState('');
   const [text, setText] = useState('');
@@ -27,7 +39,7 @@ export function AddStepFold({ jobId, today, order }: { jobId: number; today: Cal
     <Fold title="Add a step" group="step">
       <ActForm
         action={addStepAction}
-        input={{ jobId, kind, name, day, note: '' }}
+        input={{ jobId, kind, name, day, note: '', partId }}
         words={`Plan ${called.toLowerCase() === called ? called : called.charAt(0).toLowerCase() + called.slice(1)}`}
         done={`${called} is on the time line.`}
         onDone={() => {
@@ -52,6 +64,16 @@ export function AddStepFold({ jobId, today, order }: { jobId: number; today: Cal
               maxLength={120}
               error={errors.name}
             />
+            {parts.length > 0 ? (
+              <PartField
+                label="Part it is for"
+                hint="The whole job waits for every part."
+                parts={parts}
+                value={partId}
+                onChange={setPartId}
+                error={errors.partId}
+              />
+            ) : null}
             <DateTextField
               label="Day of the step"
               today={today}

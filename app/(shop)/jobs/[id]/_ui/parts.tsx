@@ -3,7 +3,7 @@
 import { useState } from 'react';
 import { useAct } from '@/app/_ui/act/use-act';
 import { Fold } from '@/app/_ui/fold';
-import { Key } from '@/app/_ui/keys';
+import { Key, LinkKey } from '@/app/_ui/keys';
 import { useNotice } from '@/app/_ui/notice/notice-provider';
 import { PlainError } from '@/app/_ui/plain-error';
 import { ActForm } from '@/app/(shop)/_parts/acts/act-form';
@@ -13,7 +13,13 @@ import { addPartAction, changePartAction, removePartAction } from '@/app/(shop)/
 import type { UnitSystem } from '@/shared/units/unit-system';
 
 /** A part, ready to be shown and to be changed. */
-export type PartRow = { id: number; typed: TypedPart; says: string };
+export type PartRow = {
+  id: number;
+  typed: TypedPart;
+  says: string;
+  /** What it takes, each in words: hardware, resin, finish, wood. */
+  needs: readonly string[];
+};
 
 /** What is made: tops with their shape and size, base parts, others. */
 export function Parts({
@@ -37,7 +43,10 @@ export function Parts({
       ) : (
         <ul className={styles.parts} aria-label="Parts of this job">
           {parts.map((part) => (
-            <li key={part.id}>{open ? <PartFold part={part} prefer={prefer} /> : <PartLine part={part} />}</li>
+            <li key={part.id}>
+              {open ? <PartFold jobId={jobId} part={part} prefer={prefer} /> : <PartLine part={part} />}
+              {part.needs.length > 0 ? <p className={styles.takes}>Takes {part.needs.join('; ')}</p> : null}
+            </li>
           ))}
         </ul>
       )}
@@ -67,7 +76,7 @@ function PartLine({ part }: { part: PartRow }) {
   );
 }
 
-function PartFold({ part, prefer }: { part: PartRow; prefer: UnitSystem }) {
+function PartFold({ jobId, part, prefer }: { jobId: number; part: PartRow; prefer: UnitSystem }) {
   const [typed, setTyped] = useState(part.typed);
   const removal = useAct(removePartAction);
   const say = useNotice();
@@ -90,6 +99,9 @@ function PartFold({ part, prefer }: { part: PartRow; prefer: UnitSystem }) {
         <PlainError happened={removal.problem.what} kept={removal.problem.kept} toDo={removal.problem.todo} />
       ) : null}
       <div className={styles.keys}>
+        <LinkKey variant="ghost" href={`/jobs/${jobId}/needs?part=${part.id}#add`}>
+          Write what {name} takes
+        </LinkKey>
         <Key variant="ghost" pending={removal.pending} pendingWords="Writing" onClick={() => void remove()}>
           Take {name} off the job
         </Key>

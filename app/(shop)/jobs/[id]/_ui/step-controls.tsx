@@ -9,6 +9,8 @@ import { Key, LinkKey } from '@/app/_ui/keys';
 import { useNotice } from '@/app/_ui/notice/notice-provider';
 import { PlainError } from '@/app/_ui/plain-error';
 import { giveFeedback } from '@/app/_ui/scanner/feedback';
+import type { PartChoice } from '@/app/(shop)/jobs/[id]/_ui/part-field';
+import { StepPart } from '@/app/(shop)/jobs/[id]/_ui/step-part';
 import styles from '@/app/(shop)/jobs/[id]/_ui/time-line.module.css';
 import { changeStepAction, finishStepAction, removeStepAction, reopenStepAction } from '@/app/(shop)/jobs/[id]/actions';
 import { addDays } from '@/shared/calendar/add-days';
@@ -19,19 +21,21 @@ import { readTypedDate } from '@/shared/calendar/read-typed-date';
 import { sayDate } from '@/shared/calendar/say-date';
 import { cureHold } from '@/shared/timeline/cure-hold';
 import { dayThatCounts } from '@/shared/timeline/last-use';
+import { sayCureHold } from '@/shared/timeline/say-cure-hold';
 import type { TimelineFacts } from '@/shared/timeline/timeline-facts';
 
 export type StepControlsProps = {
   jobId: number;
   step: StepLine;
   drafted: readonly StepLine[];
+  parts: readonly PartChoice[];
   facts: TimelineFacts;
   order: DateOrder;
   move: (stepId: number, day: CalendarDate, landing: 'exact' | 'open') => void;
 };
 
 /** The keys of one step: earlier, later, another day, done, another name, off. */
-export function StepControls({ jobId, step, drafted, facts, order, move }: StepControlsProps) {
+export function StepControls({ jobId, step, drafted, parts, facts, order, move }: StepControlsProps) {
   const { today } = facts;
   const say = useNotice();
   const reopening = useAct(reopenStepAction);
@@ -60,15 +64,22 @@ export function StepControls({ jobId, step, drafted, facts, order, move }: StepC
   }
 
   if (step.doneOn !== null) {
+    const part = <StepPart key={step.partId} step={step} parts={parts} />;
     if (step.ofPour)
-      return <p className={styles.soft}>It was poured. A pour written by mistake is reversed in the history.</p>;
+      return (
+        <div className={styles.controls}>
+          <p className={styles.soft}>It was poured. A pour written by mistake is reversed in the history.</p>
+          {part}
+        </div>
+      );
     return (
-      <>
+      <div className={styles.controls}>
         {shown}
         <Key variant="ghost" pending={reopening.pending} pendingWords="Writing" onClick={() => void reopen()}>
           {step.name} is not done
         </Key>
-      </>
+        {part}
+      </div>
     );
   }
   const takesStock = step.kind === 'coat' || step.kind === 'lift' || step.kind === 'seal';
@@ -106,6 +117,7 @@ export function StepControls({ jobId, step, drafted, facts, order, move }: StepC
       ) : (
         <Finish step={step} drafted={drafted} facts={facts} order={order} />
       )}
+      <StepPart key={step.partId} step={step} parts={parts} />
       <TextField
         label={`Name of ${step.name}`}
         value={name}
@@ -175,15 +187,13 @@ function Finish({ step, drafted, facts, order }: Pick<StepControlsProps, 'step' 
         }
         error={problem?.fields?.doneOn}
       />
-      {hold ? (
+      {hold || problem?.code === 'cure-hold' ? (
         <>
-          <p className={styles.held} role="status">
-            <b>Held:</b>{' '}
-            {hold.because === 'finish-cure'
-              ? `${hold.after} is not cured before ${date(hold.until)}.`
-              : `${hold.after} may not leave the form before ${date(hold.until)}.`}{' '}
-            Going on now needs a reason.
-          </p>
+          {hold ? (
+            <p className={styles.held} role="status">
+              <b>Held:</b> {sayCureHold(hold, date)} Going on now needs a reason.
+            </p>
+          ) : null}
           <TextField
             label="Why it goes on all the same"
             value={reason}

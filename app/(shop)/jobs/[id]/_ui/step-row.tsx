@@ -7,11 +7,11 @@ import { Fold } from '@/app/_ui/fold';
 import type { TimeScale } from '@/app/_ui/rule/time-scale';
 import { VerdictMark } from '@/app/_ui/verdict/verdict-mark';
 import { VerdictPill } from '@/app/_ui/verdict/verdict-pill';
-import { VERDICT_WORDS } from '@/app/_ui/verdict/word';
+import type { PartChoice } from '@/app/(shop)/jobs/[id]/_ui/part-field';
 import { StepControls } from '@/app/(shop)/jobs/[id]/_ui/step-controls';
 import { StepTrack } from '@/app/(shop)/jobs/[id]/_ui/step-track';
 import styles from '@/app/(shop)/jobs/[id]/_ui/time-line.module.css';
-import type { StockRejudged } from '@/app/(shop)/jobs/[id]/actions';
+import type { StockRejudged } from '@/app/(shop)/jobs/[id]/say-rejudged';
 import { addDays } from '@/shared/calendar/add-days';
 import type { CalendarDate } from '@/shared/calendar/calendar-date';
 import type { DateOrder } from '@/shared/calendar/date-readings';
@@ -19,10 +19,11 @@ import { sayDate } from '@/shared/calendar/say-date';
 import { sayWeekday } from '@/shared/calendar/say-weekday';
 import type { OwnLabelCode } from '@/shared/scan-codes/own-label';
 import { printOwnLabel } from '@/shared/scan-codes/print-own-label';
-import { type StepVerdict, type StepWord, wordOfCaution } from '@/shared/timeline/judge-timeline';
+import { type StepCaution, type StepVerdict, type StepWord, wordOfCaution } from '@/shared/timeline/judge-timeline';
 import { linksOf } from '@/shared/timeline/links-of';
 import { sayStepCaution } from '@/shared/timeline/say-step';
 import { dayOfStep } from '@/shared/timeline/step';
+import { stepChange } from '@/shared/timeline/step-change';
 import type { TimelineFacts } from '@/shared/timeline/timeline-facts';
 
 export type StepRowProps = {
@@ -31,9 +32,10 @@ export type StepRowProps = {
   /** The step as it is in the book. */
   before: StepLine;
   drafted: readonly StepLine[];
+  parts: readonly PartChoice[];
   facts: TimelineFacts;
   verdict: StepVerdict | undefined;
-  wasWord: StepWord | undefined;
+  was: StepVerdict | undefined;
   stock: readonly StockRejudged[];
   scale: TimeScale;
   order: DateOrder;
@@ -46,18 +48,22 @@ export type StepRowProps = {
 
 /** One step: its day, its name, what is to be minded, what hangs on it, and the keys that move or finish it. */
 export function StepRow(props: StepRowProps) {
-  const { jobId, step, before, drafted, facts, verdict, wasWord, stock, scale, order, closed, startsToday } = props;
+  const { jobId, step, before, drafted, parts, facts, verdict, was, stock, scale, order, closed, startsToday } = props;
   const { today } = facts;
   const done = step.doneOn !== null;
   const day = dayOfStep(step);
   const word = verdict?.word ?? 'use';
   const isMoved = !done && step.day !== before.day;
-  const changed = wasWord !== undefined && wasWord !== word;
+  const change = verdict && was ? stepChange(verdict, was) : undefined;
   const say = (date: CalendarDate) => `${sayWeekday(date)} ${sayDate(date, { order, today })}`;
+  const sayOf = (caution: StepCaution) => sayStepCaution(caution, { today, order });
   const cautions = (verdict?.cautions ?? []).map((caution) => ({
     word: wordOfCaution(caution),
-    says: sayStepCaution(caution, { today, order }),
+    says: sayOf(caution),
+    isNew: change?.came.includes(caution),
   }));
+  // With one part there is nothing to tell apart.
+  const part = parts.length < 2 ? undefined : (parts.find(({ id }) => id === step.partId)?.name ?? 'Whole job');
   const canMove = !closed && !done;
   return (
     <li className={styles.step} data-done={done || undefined} data-moved={isMoved || undefined}>
@@ -65,8 +71,13 @@ export function StepRow(props: StepRowProps) {
       <div className={styles.row}>
         <div className={styles.what}>
           <p className={styles.day}>
-            {say(day)}
+            <span>{say(day)}</span>
             {isMoved ? <span className={styles.soft}> was {sayDate(before.day, { order, today })}</span> : null}
+            {part ? (
+              <span className={styles.part} data-whole={step.partId === null || undefined}>
+                {part}
+              </span>
+            ) : null}
           </p>
           <p className={styles.name}>
             <span className={styles.dot}>
@@ -78,7 +89,7 @@ export function StepRow(props: StepRowProps) {
             </span>
           </p>
           {done ? <p className={styles.soft}>Done</p> : null}
-          {changed ? <Changed was={wasWord} now={word} /> : null}
+          {change?.changed ? <Changed was={was?.word ?? word} now={word} /> : null}
         </div>
         <StepTrack
           scale={scale}
@@ -90,15 +101,20 @@ export function StepRow(props: StepRowProps) {
           wait={waitOf(step, drafted, facts)}
           word={word}
           done={done}
-          says={`${step.name}, ${say(day)}, ${SAY_WORD[word]}.`}
+          says={`${[step.name, ...(part ? [part] : []), say(day), SAY_WORD[word]].join(', ')}.`}
           onMove={canMove ? (to, landing) => props.move(step.id, to, landing) : undefined}
           onHold={props.hold}
         />
-        {cautions.length > 0 || step.note !== '' ? (
+        {cautions.length > 0 || change?.went.length || step.note !== '' ? (
           <ul className={styles.cautions}>
             {cautions.map((caution) => (
               <li key={caution.says} data-word={caution.word}>
-                {caution.says}
+                {caution.says} {caution.isNew ? <span className={styles.changed}>New</span> : null}
+              </li>
+            ))}
+            {change?.went.map((caution) => (
+              <li key={`went ${sayOf(caution)}`} className={styles.went}>
+                <span className={styles.changed}>No longer</span> <s>{sayOf(caution)}</s>
               </li>
             ))}
             {step.note !== '' ? <li className={styles.soft}>{step.note}</li> : null}
@@ -113,20 +129,32 @@ export function StepRow(props: StepRowProps) {
         ) : null}
       </div>
       {closed ? null : (
-        <Fold title={done ? 'Not done after all?' : 'Move it, or say it is done'} group="step">
-          <StepControls jobId={jobId} step={step} drafted={drafted} facts={facts} order={order} move={props.move} />
+        <Fold title={done ? sayDone(parts.length > 0) : 'Move it, or say it is done'} group="step">
+          <StepControls
+            jobId={jobId}
+            step={step}
+            drafted={drafted}
+            parts={parts}
+            facts={facts}
+            order={order}
+            move={props.move}
+          />
         </Fold>
       )}
     </li>
   );
 }
 
+const sayDone = (hasParts: boolean) => (hasParts ? 'Not done, or another part?' : 'Not done after all?');
+
 const SAY_WORD: Record<StepWord, string> = { use: 'Fits', care: 'Care', stop: 'Stop' };
 
 function Changed({ was, now }: { was: StepWord; now: StepWord }) {
   return (
     <p className={styles.changed}>
-      Changed: was {SAY_WORD[was]}, now {SAY_WORD[now]}
+      {was === now
+        ? `Changed: still ${SAY_WORD[now]}, for other reasons`
+        : `Changed: was ${SAY_WORD[was]}, now ${SAY_WORD[now]}`}
     </p>
   );
 }
@@ -138,19 +166,16 @@ function StockLine({ line }: { line: StockRejudged }) {
     </>
   );
   return (
-    <li data-changed={line.was !== null || undefined}>
-      <VerdictPill word={line.word} />
+    <li data-changed={line.changed !== null || undefined} data-gone={line.gone || undefined}>
+      {line.gone ? <span className={styles.goneMark}>Gone</span> : <VerdictPill word={line.word} />}
       <span className={styles.stockWords}>
         {line.href ? <Link href={line.href}>{title}</Link> : title}
-        <span className={styles.soft}>{line.how}</span> {line.says}
-        {line.was === null ? null : (
-          <span className={styles.changed}>
-            Changed:{' '}
-            {line.was === 'not there'
-              ? 'it takes the place of another'
-              : `was ${VERDICT_WORDS[line.was]}, now ${VERDICT_WORDS[line.word]}`}
-          </span>
+        {line.gone ? null : (
+          <>
+            <span className={styles.soft}>{line.how}</span> {line.says}
+          </>
         )}
+        {line.changed === null ? null : <span className={styles.changed}>{line.changed}</span>}
       </span>
     </li>
   );

@@ -11,6 +11,7 @@ import { PlainError } from '@/app/_ui/plain-error';
 import { Rule } from '@/app/_ui/rule/rule';
 import { giveFeedback } from '@/app/_ui/scanner/feedback';
 import { AddStepFold } from '@/app/(shop)/jobs/[id]/_ui/add-step-fold';
+import type { PartChoice } from '@/app/(shop)/jobs/[id]/_ui/part-field';
 import { StepRow } from '@/app/(shop)/jobs/[id]/_ui/step-row';
 import styles from '@/app/(shop)/jobs/[id]/_ui/time-line.module.css';
 import { useDraft } from '@/app/(shop)/jobs/[id]/_ui/use-draft';
@@ -20,11 +21,14 @@ import type { DateOrder } from '@/shared/calendar/date-readings';
 import { sayDate } from '@/shared/calendar/say-date';
 import { judgeTimeline } from '@/shared/timeline/judge-timeline';
 import { dayOfStep, inOrder } from '@/shared/timeline/step';
+import { stepChange } from '@/shared/timeline/step-change';
 import type { TimelineFacts } from '@/shared/timeline/timeline-facts';
 
 export type TimeLineProps = {
   jobId: number;
   steps: readonly StepLine[];
+  /** The parts of the job, in their order. */
+  parts: readonly PartChoice[];
   facts: TimelineFacts;
   stock: readonly SaidStock[];
   order: DateOrder;
@@ -36,7 +40,7 @@ export type TimeLineProps = {
  * The steps of a job, drawn on a rule on a wide screen, down a line on a phone. A day is moved by dragging it, by the
  * arrow keys, or in its field; what changes is marked before anything is kept.
  */
-export function TimeLine({ jobId, steps, facts, stock, order, closed }: TimeLineProps) {
+export function TimeLine({ jobId, steps, parts, facts, stock, order, closed }: TimeLineProps) {
   const [push, setPush] = useState(true);
   const { drafted, moves, move, clear, stock: rejudged, trouble, asking } = useDraft(jobId, steps, facts, push);
   const { run, pending, problem, forget } = useAct(moveStepsAction);
@@ -50,9 +54,11 @@ export function TimeLine({ jobId, steps, facts, stock, order, closed }: TimeLine
   const now = new Map(judgeTimeline(drafted, facts).map((verdict) => [verdict.stepId, verdict]));
   const was = new Map(judgeTimeline(steps, facts).map((verdict) => [verdict.stepId, verdict]));
   const { scale, hold } = useScale(ordered, facts);
-  const stockNow = rejudged ?? stock.map((line) => ({ ...line, was: null }));
-  const changedSteps = steps.filter(({ id }) => now.get(id)?.word !== was.get(id)?.word).length;
-  const changed = changedSteps + stockNow.filter((line) => line.was !== null).length;
+  const stockNow = rejudged ?? stock.map((line) => ({ ...line, changed: null, gone: false }));
+  const changedSteps = [...now.values()].filter(
+    (verdict) => stepChange(verdict, was.get(verdict.stepId)).changed,
+  ).length;
+  const changed = changedSteps + stockNow.filter((line) => line.changed !== null).length;
   const shown = new Set(steps.map(({ id }) => id));
   const loose = stockNow.filter(({ stepId }) => stepId === null || !shown.has(stepId));
   const todayAt = inOrder(steps).findIndex((step) => dayOfStep(step) >= today);
@@ -103,9 +109,10 @@ export function TimeLine({ jobId, steps, facts, stock, order, closed }: TimeLine
                 step={step}
                 before={steps.find(({ id }) => id === step.id) ?? step}
                 drafted={drafted}
+                parts={parts}
                 facts={facts}
                 verdict={now.get(step.id)}
-                wasWord={was.get(step.id)?.word}
+                was={was.get(step.id)}
                 stock={stockNow.filter(({ stepId }) => stepId === step.id)}
                 scale={scale}
                 order={order}
@@ -122,7 +129,7 @@ export function TimeLine({ jobId, steps, facts, stock, order, closed }: TimeLine
           {loose.length > 0 ? (
             <p className={styles.soft}>
               {loose.length === 1 ? 'One thing hangs' : `${loose.length} things hang`} on the day of use and on no step:{' '}
-              {loose.map(({ name, says }) => `${name}: ${says}`).join(' ')}
+              {loose.map(({ name, says, changed: how }) => `${name}: ${says}${how ? ` ${how}.` : ''}`).join(' ')}
             </p>
           ) : null}
         </>
@@ -163,7 +170,7 @@ export function TimeLine({ jobId, steps, facts, stock, order, closed }: TimeLine
           </div>
         </div>
       ) : null}
-      {closed ? null : <AddStepFold jobId={jobId} today={today} order={order} />}
+      {closed ? null : <AddStepFold jobId={jobId} parts={parts} today={today} order={order} />}
     </div>
   );
 }

@@ -1,7 +1,8 @@
 'use client';
 
 import { useCallback, useEffect, useMemo, useRef, useState } from 'react';
-import { rejudgeAction, type StockRejudged } from '@/app/(shop)/jobs/[id]/actions';
+import { rejudgeAction } from '@/app/(shop)/jobs/[id]/actions';
+import type { StockRejudged } from '@/app/(shop)/jobs/[id]/say-rejudged';
 import type { CalendarDate } from '@/shared/calendar/calendar-date';
 import { type Move, shiftSteps, withMoves } from '@/shared/timeline/shift-steps';
 import type { Step } from '@/shared/timeline/step';

@@ -2,6 +2,7 @@ import type { Metadata } from 'next';
 import { bookForPage } from '@/app/_server/book/book-for-page';
 import { listFinishes } from '@/app/_server/finish/list-finishes';
 import { readParts } from '@/app/_server/jobs/read-parts';
+import { usualPart } from '@/app/_server/jobs/usual-part';
 import { readClosedDays } from '@/app/_server/timeline/read-closed-days';
 import { readSteps } from '@/app/_server/timeline/read-steps';
 import { Empty } from '@/app/_ui/empty';
@@ -10,9 +11,9 @@ import { Page } from '@/app/_ui/page';
 import { Section } from '@/app/_ui/section';
 import styles from '@/app/(shop)/jobs/[id]/finish/_ui/finish.module.css';
 import { PlanCoatsForm } from '@/app/(shop)/jobs/[id]/finish/_ui/plan-coats-form';
+import { firstCoatDay } from '@/app/(shop)/jobs/[id]/finish/first-coat-day';
 import { jobOfPage } from '@/app/(shop)/jobs/[id]/job-of-page';
 import { sayPart } from '@/app/(shop)/jobs/[id]/part-rows';
-import { addDays } from '@/shared/calendar/add-days';
 import { sayDate } from '@/shared/calendar/say-date';
 import { inOrder } from '@/shared/timeline/step';
 
@@ -31,10 +32,12 @@ export default async function FinishPage({ params }: { params: Promise<{ id: str
   ]);
   const back = { href: `/jobs/${job.id}`, words: job.name };
   const coats = inOrder(steps).filter(({ kind }) => kind === 'coat');
-  const flattened = inOrder(steps)
-    .filter(({ kind }) => kind === 'flatten' || kind === 'lift')
-    .at(-1);
-  const first = flattened && flattened.day >= today ? addDays(flattened.day, 1) : today;
+  const part = await usualPart(book.read, job.id, parts);
+  const nameOf = new Map(parts.map(({ id, name }) => [id, name]));
+  const firstDays = [null, ...parts.map(({ id }) => id)].map((partId) => ({
+    partId,
+    day: firstCoatDay(partId, steps, today),
+  }));
   if (job.state !== 'open' || finishes.length === 0) {
     return (
       <Page title="Plan finish coats" back={back}>
@@ -60,7 +63,8 @@ export default async function FinishPage({ params }: { params: Promise<{ id: str
           <ul className={styles.plain} aria-label="Coats planned already">
             {coats.map((coat) => (
               <li key={coat.id}>
-                <b>{coat.name}</b>{' '}
+                <b>{coat.name}</b>
+                {coat.partId === null ? '' : `, ${nameOf.get(coat.partId)}`}{' '}
                 <span className={styles.soft}>
                   {coat.doneOn ? `done ${sayDate(coat.doneOn, { order, today })}` : sayDate(coat.day, { order, today })}
                 </span>
@@ -74,7 +78,8 @@ export default async function FinishPage({ params }: { params: Promise<{ id: str
         finishes={finishes}
         parts={parts.map((part) => ({ ...part, says: sayPart(part, prefer) }))}
         closed={closed}
-        first={first}
+        part={part}
+        firstDays={firstDays}
         today={today}
         order={order}
         prefer={prefer}

@@ -40,8 +40,11 @@ export type PlanCoatsFormProps = {
   jobId: number;
   finishes: readonly FinishChoice[];
   parts: readonly (PartLine & { says: string })[];
+  /** The part they are likeliest for; null is the whole job. */
+  part: number | null;
   closed: ClosedDays;
-  first: CalendarDate;
+  /** The day the first coat of each part may be, and of the whole job. */
+  firstDays: readonly { partId: number | null; day: CalendarDate }[];
   today: CalendarDate;
   order: DateOrder;
   prefer: UnitSystem;
@@ -51,31 +54,33 @@ export type PlanCoatsFormProps = {
 const USUAL_LOSS = '10';
 
 /** Asks for the coats, and shows at once what they take and when they are. */
-export function PlanCoatsForm({ jobId, finishes, parts, closed, first, today, order, prefer }: PlanCoatsFormProps) {
+export function PlanCoatsForm(props: PlanCoatsFormProps) {
+  const { jobId, finishes, parts, part, closed, firstDays, today, order, prefer } = props;
   const router = useRouter();
   const say = useNotice();
   const { run, pending, problem } = useAct(planCoatsAction);
   const [productId, setProductId] = useState(String(finishes[0]?.id ?? ''));
   const product = finishes.find(({ id }) => String(id) === productId);
-  const [partIds, setPartIds] = useState<string[]>(
-    parts.filter(({ kind }) => kind === 'top').map(({ id }) => String(id)),
-  );
+  const [partIds, setPartIds] = useState<string[]>(part === null ? [] : [String(part)]);
   const [faces, setFaces] = useState('2');
   const [area, setArea] = useState('');
   const [ownCoats, setCoats] = useState<string>();
   const [ownCoverage, setCoverage] = useState<string>();
   const [loss, setLoss] = useState(USUAL_LOSS);
-  const [dayText, setDayText] = useState(sayDate(first, { order }));
+  const [ownDay, setDayText] = useState<string>();
   const sheet = product?.sheet ?? undefined;
   const coats = ownCoats ?? String(sheet?.coats ?? 2);
   const coverage =
     ownCoverage ?? (sheet?.coverageTenths === undefined ? '' : typedCoverage(sheet.coverageTenths, { prefer }));
-  const values = { productId, area, coats, coverage, loss, firstDay: dayText };
+  const chosen = parts.filter(({ id }) => partIds.includes(String(id)));
+  const [only] = chosen.length === 1 ? chosen : [];
+  const first = firstDays.find(({ partId }) => partId === (only?.id ?? null))?.day ?? today;
+  const dayText = ownDay ?? sayDate(first, { order });
+  const values = { productId, partIds, area, coats, coverage, loss, firstDay: dayText };
   const errors = useFieldErrors(problem, values);
 
   const read = readTypedDate(dayText, { today, order, aim: 'ahead' });
   const firstDay = read.ok && !read.value.ambiguous && read.value.precision === 'day' ? read.value.date : undefined;
-  const chosen = parts.filter(({ id }) => partIds.includes(String(id)));
   const areas = chosen.map((part) => coatedArea(part, faces === '1' ? 1 : 2));
   const typedArea = readArea(area, { prefer });
   const ofParts = areas.some((one) => one === undefined)
@@ -145,6 +150,8 @@ export function PlanCoatsForm({ jobId, finishes, parts, closed, first, today, or
                 options={parts.map(({ id, name, says }) => ({ value: String(id), label: name, hint: says }))}
                 values={partIds}
                 onChange={setPartIds}
+                hint={parts.length < 2 ? undefined : sayWaits(chosen)}
+                error={errors.partIds}
               />
               <ChoiceChips
                 label="Faces"
@@ -278,4 +285,13 @@ export function PlanCoatsForm({ jobId, finishes, parts, closed, first, today, or
       </KeyBar>
     </form>
   );
+}
+
+/** What the coats wait for, by the parts they go on. */
+function sayWaits(chosen: readonly { name: string }[]): string {
+  const [first, ...more] = chosen;
+  if (!first) return 'On no part of its own: these coats wait for everything in the job.';
+  return more.length === 0
+    ? `These coats wait for ${first.name}, not for the other parts.`
+    : 'On several parts at once: these coats wait for everything in the job.';
 }
