@@ -1,10 +1,9 @@
-import type { ShapePart } from '@/shared/fit/drawn-shape';
 import { type ReadRequest, regionFor, type SlabToSearch } from '@/shared/fit/fit-request';
 import { holdsShape } from '@/shared/fit/holds-shape';
 import { pairBanks, type RiverGap } from '@/shared/fit/pair-banks';
 import { findPlace, type Piece, searchField } from '@/shared/fit/pieces-to-place';
 import { type Back, backsOf } from '@/shared/fit/river-backs';
-import type { Placement } from '@/shared/fit/search-places';
+import { type RiverPiece, type RiverVoid, riverVoid } from '@/shared/fit/river-void';
 import { upperPart } from '@/shared/fit/searched-shape';
 import { stretched } from '@/shared/fit/top-shape';
 import { cutOutline } from '@/shared/outline/cut-outline';
@@ -26,9 +25,6 @@ export type RiverRequest = {
   /** Of the finished top, for the volume of resin. */
   readonly thickness: Nanometres;
 };
-
-/** Where one piece lies on its slab: its back is held `leastWood` in from the edge of the top. */
-type RiverPiece = { readonly slab: 0 | 1; readonly part: ShapePart; readonly placement: Placement };
 
 export type RiverAnswer =
   | {
@@ -67,7 +63,8 @@ type RiverReason =
  * part of the top within `leastWood` of the outermost line, must lie wholly in sound wood. That decides most noes, and is
  * proved. Then places of the backs are looked at on a grid (five angles, 13 places along, each slid across exactly), and
  * the pair that takes the least resin within the limits is answered, its backs judged by `holdsShape` and its river
- * measured afresh at every turn of both banks. `resin` is the volume in cubic millimetres, to a thousandth of the top.
+ * measured afresh at every turn of both banks. `resin` is the volume in cubic millimetres of what the outlines leave open
+ * (`riverVoid`); of a sawn slab whose gaps lie in the top that is less than the river's width says.
  */
 export function fitRiver(
   slabs: readonly [SlabToSearch] | readonly [SlabToSearch, SlabToSearch],
@@ -76,7 +73,11 @@ export function fitRiver(
 ): RiverAnswer {
   const regions = slabs.map((slab) => regionFor(slab, request));
   const whole = attempt(regions, request, river, 1);
-  if (whole.answer === 'yes') return whole;
+  const filled = (fit: RiverYes, part: number): RiverYes => ({
+    ...fit,
+    resin: riverAsCut(slabs, request, { fit, part }).area * (river.thickness / 1e6),
+  });
+  if (whole.answer === 'yes') return filled(whole, 1);
   let [low, high] = [request.nearlyFrom, 1];
   let best = attempt(regions, request, river, low);
   if (best.answer !== 'yes') return { answer: 'no', because: whole.because };
@@ -87,8 +88,22 @@ export function fitRiver(
     else high = middle;
   }
   const size = (half: number) => nanometres(Math.floor((2 * half * low) / 1000) * 1_000_000);
-  const largest = { length: size(request.sizes.a), width: size(request.sizes.b), part: low, fit: best };
+  const largest = { length: size(request.sizes.a), width: size(request.sizes.b), part: low, fit: filled(best, low) };
   return { answer: 'nearly', largest, because: whole.because };
+}
+
+/**
+ * The river that was found by the exact outlines, the ends of both slabs cut off as the request says; `part` is how much of
+ * the length and width was found, 1 for the whole.
+ */
+export function riverAsCut(
+  slabs: readonly [SlabToSearch] | readonly [SlabToSearch, SlabToSearch],
+  request: ReadRequest,
+  { fit, part }: { readonly fit: Pick<RiverYes, 'pieces'>; readonly part: number },
+): RiverVoid {
+  const [one, two] = slabs;
+  const cut = (slab: SlabToSearch) => trimmed(regionFor(slab, request)).outline;
+  return riverVoid(two ? [cut(one), cut(two)] : [cut(one)], stretched(request.sizes, part, part), fit.pieces);
 }
 
 /** The largest of these proportions is looked for to 20 mm of its length: the grid is not worth more. */

@@ -2,7 +2,12 @@ import type { LiftCaution } from '@/shared/pour/cautions-of-lift';
 import type { PourPlan } from '@/shared/pour/plan-pour';
 
 /** What runs hot, cracks or smokes: nobody pours so without a reason of their own. */
-export const BEYOND: readonly LiftCaution['code'][] = ['deeper-than-the-sheet', 'more-than-the-sheet', 'room-too-warm'];
+export const BEYOND: readonly LiftCaution['code'][] = [
+  'deeper-than-the-sheet',
+  'more-than-the-sheet',
+  'batch-not-measured',
+  'room-too-warm',
+];
 
 /** The first lift of a plan that goes beyond its sheet, and in what; undefined where none does. */
 export function beyondTheSheet({

@@ -7,8 +7,10 @@ type SheetField = keyof ResinSheet | 'depthLeast' | 'depthMost' | 'depthMass' | 
 
 export type SheetError =
   | RatioError
-  /** A number no sheet has: a slip of the unit. `row` counts the rows of the depth table from 0. */
+  /** A number no sheet has: a slip of the unit. `row` counts the rows of the depths, or of the pot lives, from 0. */
   | { readonly code: 'outside-range'; readonly field: SheetField; readonly row?: number }
+  /** A larger mass that would stay workable longer than a smaller one, in a room no cooler. */
+  | { readonly code: 'longer-with-more'; readonly field: SheetField; readonly row: number }
   /** The first of two is beyond the second: a window that ends before it begins. */
   | { readonly code: 'wrong-way-round'; readonly field: SheetField; readonly row?: number };
 
@@ -18,7 +20,7 @@ const inRange = (value: number | undefined, least: number, most: number) =>
 
 /**
  * Whether what was read off a sheet can be: ratios that hold together (`massRatio`), densities a liquid has, depths and
- * windows the right way round, hours up to 60 days, shrinkage up to 20 %, tolerance up to 50 % of part B. Answers the ratio
+ * windows the right way round, no more minutes for more resin, hours up to 60 days, shrinkage up to 20 %, tolerance up to 50 % of part B. Answers the ratio
  * to weigh by. A sheet whose pour-again window runs from 24 to 12 hours is `wrong-way-round` at `againToHours`.
  */
 export function checkSheet(sheet: ResinSheet): Result<MassRatio, SheetError> {
@@ -37,8 +39,13 @@ export function checkSheet(sheet: ResinSheet): Result<MassRatio, SheetError> {
     if (least > most) return turned('depthMost', row);
     if (mostMass !== undefined && !(mostMass > 0)) return wrong('depthMass', row);
   }
-  if (sheet.potLife && !inRange(sheet.potLife.minutes, 1, MOST_HOURS * 60)) return wrong('potMinutes');
-  if (sheet.potLife && !(sheet.potLife.mass > 0)) return wrong('potMass');
+  const potLives = sheet.potLives ?? [];
+  for (const [row, { minutes, mass, at }] of potLives.entries()) {
+    if (!inRange(minutes, 1, MOST_HOURS * 60)) return wrong('potMinutes', row);
+    if (!(mass > 0)) return wrong('potMass', row);
+    const isLonger = potLives.some((other) => other.mass < mass && other.at <= at && other.minutes < minutes);
+    if (isLonger) return err({ code: 'longer-with-more', field: 'potMinutes', row });
+  }
   for (const field of ['againFromHours', 'againToHours', 'demouldHours'] as const) {
     if (!inRange(sheet[field], 0, MOST_HOURS)) return wrong(field);
   }

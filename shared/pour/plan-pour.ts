@@ -1,15 +1,16 @@
+import { addDays } from '@/shared/calendar/add-days';
 import type { CalendarDate } from '@/shared/calendar/calendar-date';
 import { daysBetween } from '@/shared/calendar/days-between';
 import { cautionsOfLift, type LiftCaution } from '@/shared/pour/cautions-of-lift';
 import { type MassRatio, massRatio, type RatioError } from '@/shared/pour/check-ratio';
+import { liftBatches } from '@/shared/pour/lift-batches';
 import { type MixedDensity, mixedDensity } from '@/shared/pour/mixed-density';
-import { mostMixed } from '@/shared/pour/most-mixed';
-import { type LiftsError, limitAt, planLifts } from '@/shared/pour/plan-lifts';
+import { evenLifts, type LiftsError, MOST_LIFTS, planLifts } from '@/shared/pour/plan-lifts';
 import { type PotLifeHere, potLifeAt } from '@/shared/pour/pot-life-at';
 import { type PourNeed, type PourNeedError, pourNeed } from '@/shared/pour/pour-need';
 import type { ResinSheet } from '@/shared/pour/resin-sheet';
-import { type PourDays, type PourDaysError, schedulePour } from '@/shared/pour/schedule-pour';
-import { type BatchesError, splitBatches } from '@/shared/pour/split-batches';
+import { daysToPourAgain, type PourDays, type PourDaysError, schedulePour } from '@/shared/pour/schedule-pour';
+import type { BatchesError } from '@/shared/pour/split-batches';
 import { type MeasuredVoid, measureVoid, type PourVoid, type VoidError } from '@/shared/pour/void-volume';
 import type { WeighedOut } from '@/shared/pour/weigh-out';
 import { err, ok, type Result } from '@/shared/result/result';
@@ -33,8 +34,18 @@ export type PourAsk = {
   /** Lifts there are to be, where it is not left to the sheet. */
   readonly lifts?: number | undefined;
   readonly first: CalendarDate;
-  /** What has been poured already: its lifts from the bottom up stay as they are, and so does the seal coat. */
-  readonly poured?: { readonly lifts: number; readonly depth: Nanometres; readonly last: CalendarDate } | undefined;
+  /**
+   * What has been begun already: its lifts from the bottom up stay as they are, and so does the seal coat. `last` is the
+   * day its last was poured on, or can be at the earliest; `ready` the day on which, by the hour, the sheet's window opens.
+   */
+  readonly poured?:
+    | {
+        readonly lifts: number;
+        readonly depth: Nanometres;
+        readonly last: CalendarDate;
+        readonly ready?: CalendarDate | undefined;
+      }
+    | undefined;
 };
 
 export type PlannedLift = {
@@ -74,18 +85,14 @@ export type PourPlanError =
   | BatchesError
   | PourDaysError
   | { readonly code: 'no-mixed-density' }
-  | { readonly code: 'too-many-lifts'; readonly most: number }
   | { readonly code: 'nothing-left-to-pour' };
-
-/** More lifts than anybody pours: a slip of the unit. */
-const MOST_LIFTS = 40;
 
 /**
  * Lays a whole pour out: what it takes, in how many lifts of which depth on which days, and for each the batches that fit
  * the bucket and the pot life, in grams of A and B on the scale's step. The fewest even lifts the sheet allows, by depth
  * and by mass, unless a number of lifts is asked for; then what goes beyond the sheet is a caution. Every lift has its
  * share of leakage by what it fills. Volumes of all lifts add up to the void, masses of all batches to what is weighed.
- * `isClosed` says which days the shop is shut.
+ * A pour that was begun goes on no sooner than its last lift can be poured on. `isClosed` says which days the shop is shut.
  */
 export function planPour(ask: PourAsk, isClosed: (day: CalendarDate) => boolean): Result<PourPlan, PourPlanError> {
   const { sheet, room, poured } = ask;
@@ -102,7 +109,15 @@ export function planPour(ask: PourAsk, isClosed: (day: CalendarDate) => boolean)
 
   const massOf = (volume: number) => milligrams(Math.ceil((volume * density.gramsPerLitre) / 1000));
   const leaksOf = (fills: number) => Math.ceil((fills * ask.leakagePercent) / 100);
-  const depths = depthsOf(ask, space, nanometres(floor), (fills) => massOf(fills + leaksOf(fills)));
+  const lossPerBatch = massOf(ask.lossPerBatch);
+  const batchesOf = (volume: number) =>
+    liftBatches({ ...ask, mass: massOf(volume), loss: lossPerBatch, parts, potLives: sheet.potLives });
+  /** With what stays in its buckets, as it is weighed; a lift that fits no bucket is refused further down. */
+  const weighedFor = (fills: number) => {
+    const batches = batchesOf(fills + leaksOf(fills));
+    return batches.ok ? massIn(batches.value) : massOf(fills + leaksOf(fills));
+  };
+  const depths = depthsOf(ask, space, nanometres(floor), weighedFor);
   if (!depths.ok) return depths;
   const isSealed = ask.sealArea > 0 && !poured;
   const first = pourNeed({
@@ -115,16 +130,17 @@ export function planPour(ask: PourAsk, isClosed: (day: CalendarDate) => boolean)
     batches: 1,
   });
   if (!first.ok) return first;
-  const days = schedulePour(depths.value.length + (isSealed ? 1 : 0), ask.first, sheet, isClosed);
+  const days = schedulePour(depths.value.length + (isSealed ? 1 : 0), firstDay(ask), sheet, isClosed);
   if (!days.ok) return days;
 
   const lifts: PlannedLift[] = [];
   const add = (lift: Pick<PlannedLift, 'nr' | 'depth' | 'fills' | 'leaks'>): BatchesError | undefined => {
     const day = days.value.lifts[lifts.length];
-    const batches = batchesOf(massOf(lift.fills + lift.leaks), ask, parts, massOf(ask.lossPerBatch));
+    const batches = batchesOf(lift.fills + lift.leaks);
     if (!batches.ok) return batches.error;
-    const mass = milligrams(batches.value.reduce((sum, { total }) => sum + total, 0));
-    const largest = milligrams(Math.max(...batches.value.map(({ total }) => total)));
+    const mass = massIn(batches.value);
+    const batch = milligrams(Math.max(...batches.value.map(({ total }) => total)));
+    const potLife = potLifeAt(sheet.potLives, { room, mass: batch });
     lifts.push({
       ...lift,
       on: day?.on ?? ask.first,
@@ -132,8 +148,8 @@ export function planPour(ask: PourAsk, isClosed: (day: CalendarDate) => boolean)
       cups: microlitres(ask.lossPerBatch * batches.value.length),
       mass,
       batches: batches.value,
-      ...(sheet.potLife && { potLife: potLifeAt(sheet.potLife, { room, mass: largest }) }),
-      cautions: cautionsOfLift(sheet, { depth: lift.depth, mass, room })
+      ...(potLife && { potLife }),
+      cautions: cautionsOfLift(sheet, { depth: lift.depth, mass, room, batch })
         .map(({ code }) => code)
         .filter((code) => lift.nr > 0 || OF_A_SEAL.has(code)),
     });
@@ -170,8 +186,16 @@ export function planPour(ask: PourAsk, isClosed: (day: CalendarDate) => boolean)
   });
 }
 
+const massIn = (batches: readonly WeighedOut[]): Milligrams =>
+  milligrams(batches.reduce((sum, { total }) => sum + total, 0));
+
 /** A seal coat has no depth to be too deep or too thin. */
-const OF_A_SEAL: ReadonlySet<LiftCaution['code']> = new Set(['room-too-warm', 'room-too-cold', 'no-sheet']);
+const OF_A_SEAL: ReadonlySet<LiftCaution['code']> = new Set([
+  'batch-not-measured',
+  'room-too-warm',
+  'room-too-cold',
+  'no-sheet',
+]);
 
 function depthsOf(
   { sheet, room, lifts }: PourAsk,
@@ -180,55 +204,20 @@ function depthsOf(
   massOf: (fills: number) => Milligrams,
 ): Result<readonly Nanometres[], PourPlanError> {
   const depth = nanometres(space.depth - floor);
-  const even = (count: number) =>
-    Array.from({ length: count }, (_, nr) => nanometres(Math.floor(depth / count) + (nr < depth % count ? 1 : 0)));
   if (lifts !== undefined) {
     return Number.isInteger(lifts) && lifts >= 1 && lifts <= MOST_LIFTS
-      ? ok(even(lifts))
+      ? ok(evenLifts(depth, lifts))
       : err({ code: 'too-many-lifts', most: MOST_LIFTS });
   }
-  const allowed = planLifts(depth, sheet.depths, room);
-  if (!allowed.ok) return allowed;
-  const limit = limitAt(sheet.depths, room);
-  let count = allowed.value.length;
-  const heaviest = (depths: readonly Nanometres[]) => {
-    let bottom: number = floor;
-    return depths.reduce((most, each) => {
-      const fills = space.below(nanometres(bottom + each)) - space.below(nanometres(bottom));
-      bottom += each;
-      return Math.max(most, massOf(fills));
-    }, 0);
-  };
-  // Shallower lifts while one of them is heavier than the sheet lets cure at once, as far as the least depth goes.
-  while (
-    limit?.mostMass !== undefined &&
-    heaviest(even(count)) > limit.mostMass &&
-    Math.floor(depth / (count + 1)) >= limit.least &&
-    count < MOST_LIFTS
-  ) {
-    count += 1;
-  }
-  return count <= MOST_LIFTS ? ok(even(count)) : err({ code: 'too-many-lifts', most: MOST_LIFTS });
+  const below = (height: Nanometres) => space.below(nanometres(floor + height));
+  return planLifts(depth, sheet.depths, room, (bottom, top) => massOf(below(top) - below(bottom)));
 }
 
-/** Batches of a lift, each with what stays in its own cup. */
-function batchesOf(
-  mass: Milligrams,
-  { sheet, room, bucket, minutesPerKilogram, step }: PourAsk,
-  parts: { readonly a: number; readonly b: number },
-  loss: Milligrams,
-): Result<readonly WeighedOut[], BatchesError> {
-  const here = sheet.potLife && potLifeAt(sheet.potLife, { room, mass });
-  const inTime = here && mostMixed(here, minutesPerKilogram);
-  const most = Math.floor(Math.min(bucket, inTime ?? bucket) / step) * step;
-  if (!(most > loss)) return err({ code: 'bucket-too-small', field: 'bucket' });
-  let count = Math.ceil(mass / (most - loss));
-  for (;;) {
-    const total = milligrams(mass + count * loss);
-    const batches = splitBatches({ total, parts, bucket, mostMixed: inTime, step });
-    if (!batches.ok || batches.value.length <= count) return batches;
-    count = batches.value.length;
-  }
+/** The first day: as asked for, but not before what was begun can be poured on. */
+function firstDay({ first, poured, sheet }: PourAsk): CalendarDate {
+  if (!poured) return first;
+  const days = [first, addDays(poured.last, daysToPourAgain(sheet)), poured.ready ?? first].sort();
+  return days.at(-1) ?? first;
 }
 
 function joinsOf(day: PourDays['lifts'][number] | undefined, { poured, sheet }: PourAsk): PlannedLift['joins'] {

@@ -13,7 +13,9 @@ export type LiftDepth = {
   readonly mostMass?: Milligrams | undefined;
 };
 
-/** How long a mass of mixed resin stays workable at a temperature: quoted, as a rule, for 100 g at 23 to 25 °C. */
+/**
+ * How long a mass of mixed resin stays workable at a temperature: one row of the sheet, as a rule for 100 g at 23 to 25 °C.
+ */
 export type PotLife = { readonly minutes: number; readonly mass: Milligrams; readonly at: TenthsCelsius };
 
 /**
@@ -31,7 +33,8 @@ export type ResinSheet = {
   /** How far the weighed ratio may be off, in tenths of a per cent of part B. */
   readonly toleranceTenths?: number | undefined;
   readonly depths: readonly LiftDepth[];
-  readonly potLife?: PotLife | undefined;
+  /** One row for each mass and temperature it was measured at. */
+  readonly potLives?: readonly PotLife[] | undefined;
   /** Pour again while it is tacky: hours after the last lift, from and to. After that it is sanded first. */
   readonly againFromHours?: number | undefined;
   readonly againToHours?: number | undefined;

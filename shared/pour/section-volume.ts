@@ -18,13 +18,17 @@ export type SectionError = {
 
 /**
  * The volume of a void from slices across it. Where two neighbouring stretches are equally long they go together by the
- * prismoidal formula, L/6·(first + 4·middle + last); a stretch left alone by the mean of its end areas. So an odd number
- * of evenly spaced slices is Simpson's rule, and an even number ends in a trapezoid. Fails with the slice to look at: two
+ * prismoidal formula, L/6·(first + 4·middle + last); a stretch left alone by the mean of its end areas, or, where `between`
+ * knows the area half way from one slice to the next, by the prismoidal formula too. So an odd number of evenly spaced
+ * slices is Simpson's rule, and an even number ends in a trapezoid. Fails with the slice to look at: two
  * at least, each further along than the last, areas zero or more. Areas of 1000, 2000 and 1000 mm² at 0, 500 and 1000 mm
  * are 1000/6·(1000 + 8000 + 1000) mm³. Rule: USDA Forest Products and surveying handbooks alike (Newton's formula,
  * Smalian's formula for one stretch); from memory.
  */
-export function sectionVolume(sections: readonly Section[]): Result<SectionVolume, SectionError> {
+export function sectionVolume(
+  sections: readonly Section[],
+  between?: (section: number) => number,
+): Result<SectionVolume, SectionError> {
   if (sections.length < 2) return err({ code: 'too-few-sections', section: Math.max(0, sections.length - 1) });
   const bad = sections.findIndex(({ area }) => !Number.isFinite(area) || area < 0);
   if (bad >= 0) return err({ code: 'bad-area', section: bad });
@@ -42,8 +46,12 @@ export function sectionVolume(sections: readonly Section[]): Result<SectionVolum
       rules.push('prismoidal');
       nr += 2;
     } else {
-      volume += (length * (first.area + second.area)) / 2;
-      rules.push('end-areas');
+      const middle = between?.(nr);
+      volume +=
+        middle === undefined
+          ? (length * (first.area + second.area)) / 2
+          : (length / 6) * (first.area + 4 * middle + second.area);
+      rules.push(middle === undefined ? 'end-areas' : 'prismoidal');
       nr += 1;
     }
   }

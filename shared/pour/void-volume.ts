@@ -1,4 +1,4 @@
-import { sectionVolume } from '@/shared/pour/section-volume';
+import { ofStations } from '@/shared/pour/river-volume';
 import { type Solid, solidVolume } from '@/shared/pour/solid';
 import { err, ok, type Result } from '@/shared/result/result';
 import { type Nanometres, nanometres } from '@/shared/units/nanometres';
@@ -7,8 +7,13 @@ import { type Microlitres, microlitres } from '@/shared/units/stock-unit';
 /** One fill of a drawing, or a river drawn as one: its area in square millimetres, and how deep it runs from the top. */
 type Fill = { readonly area: number; readonly depth: Nanometres };
 
-/** Where along a river it is how wide. */
-type RiverWidth = { readonly at: Nanometres; readonly width: Nanometres };
+/** Where along a river it is how wide: at the top, at the bottom where that is another width, and how deep where it varies. */
+type RiverStation = {
+  readonly at: Nanometres;
+  readonly width: Nanometres;
+  readonly bottom?: Nanometres | undefined;
+  readonly depth?: Nanometres | undefined;
+};
 
 /** What is to be filled with resin, and how its shape is known. */
 export type PourVoid =
@@ -16,8 +21,8 @@ export type PourVoid =
   | { readonly from: 'solid'; readonly solid: Solid; readonly wood: Microlitres }
   /** Drawn on slabs: all are level at the top, the shallow ones end higher up. */
   | { readonly from: 'fills'; readonly fills: readonly Fill[] }
-  /** Widths across a river at stations along it, straight down through one depth. */
-  | { readonly from: 'stations'; readonly depth: Nanometres; readonly widths: readonly RiverWidth[] };
+  /** Widths across a river at stations along it, level at the top; `depth` where a station has none of its own. */
+  | { readonly from: 'stations'; readonly depth: Nanometres; readonly widths: readonly RiverStation[] };
 
 export type VoidError =
   | { readonly code: 'not-above-zero'; readonly field: string }
@@ -37,27 +42,14 @@ export type MeasuredVoid = {
 
 /**
  * Measures what is to be filled. Solids by their formula at any height (areas are quadratic in the height, so the
- * prismoidal formula is exact), fills by area and depth, rivers at stations by `sectionVolume`. Fails with what to put
- * right. A form of 1000 × 300 × 40 mm with 9 L of wood is to be filled with 3 L, 1.5 L below half its height.
+ * prismoidal formula is exact), fills by area and depth, rivers by the trapezium at each station and `sectionVolume` along
+ * them (`ofStations`). Fails with what to put right. A form of 1000 × 300 × 40 mm with 9 L of wood is to be filled with 3 L,
+ * 1.5 L below half its height.
  */
 export function measureVoid(given: PourVoid): Result<MeasuredVoid, VoidError> {
   if (given.from === 'solid') return ofSolid(given.solid, given.wood);
   if (given.from === 'fills') return ofFills(given.fills);
-  const { depth, widths } = given;
-  if (!(depth > 0)) return err({ code: 'not-above-zero', field: 'depth' });
-  const wide = widths.map(({ at, width }) => ({ at, area: (width / 1e6) * (depth / 1e6) }));
-  const volume = sectionVolume(wide);
-  if (!volume.ok) {
-    const { code, section } = volume.error;
-    if (code === 'bad-area') return err({ code: 'not-above-zero', field: `width ${section + 1}` });
-    return err({
-      code: code === 'too-few-sections' ? 'too-few-stations' : 'stations-out-of-order',
-      station: section,
-    });
-  }
-  const holds = volume.value.volume;
-  if (holds === 0) return err({ code: 'not-above-zero', field: 'width' });
-  return ok({ depth, holds, wood: microlitres(0), below: evenly(holds, depth) });
+  return ofStations(given);
 }
 
 function ofSolid(solid: Solid, wood: Microlitres): Result<MeasuredVoid, VoidError> {
@@ -91,9 +83,6 @@ function ofFills(fills: readonly Fill[]): Result<MeasuredVoid, VoidError> {
   const holds = below(depth);
   return holds > 0 ? ok({ depth, holds, wood: microlitres(0), below }) : err({ code: 'not-above-zero', field: 'area' });
 }
-
-const evenly = (holds: Microlitres, depth: Nanometres) => (height: Nanometres) =>
-  microlitres(Math.round(holds * Math.min(1, height / depth)));
 
 /** Square millimetres of the level at `part` of the depth, 0 at the bottom. */
 function areaAt(solid: Solid, part: number): number {

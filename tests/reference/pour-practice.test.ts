@@ -79,6 +79,74 @@ describe('volumes by the prismoidal formula', () => {
   });
 });
 
+describe('a river by stations with sloping banks (prismatoid: V = L/6·(first + 4·middle + last); CRC mensuration formulas, from memory)', () => {
+  const station = (at: number, top: number, bottom: number, depth: number) => ({
+    at: mm(at),
+    width: mm(top),
+    bottom: mm(bottom),
+    depth: mm(depth),
+  });
+  const river = (...widths: ReturnType<typeof station>[]) =>
+    unwrap(measureVoid({ from: 'stations', depth: mm(1), widths }));
+  /** Widths and depth that run straight from end to end, integrated slice by slice. */
+  const bySlices = (length: number, one: number[], two: number[], level = Number.POSITIVE_INFINITY) => {
+    const count = 20_000;
+    const deepest = Math.max(one[2] ?? 0, two[2] ?? 0);
+    let volume = 0;
+    for (let nr = 0; nr < count; nr += 1) {
+      const along = (nr + 0.5) / count;
+      const [top = 0, bottom = 0, depth = 0] = one.map((value, row) => value + ((two[row] ?? 0) - value) * along);
+      const high = Math.max(0, Math.min(depth, level - (deepest - depth)));
+      volume += ((high * (bottom + bottom + ((top - bottom) * high) / depth)) / 2) * (length / count);
+    }
+    return volume;
+  };
+
+  it.each([
+    [[120, 120, 40], [80, 80, 40], 'straight banks'],
+    [[120, 80, 40], [90, 40, 40], 'banks that slope in'],
+    [[100, 130, 45], [60, 90, 45], 'banks that slope under'],
+    [[120, 80, 50], [90, 40, 30], 'a floor that rises'],
+    [[80, 0, 30], [40, 0, 10], 'a groove that runs out'],
+  ])('between two is exact, %s', (one, two) => {
+    const [a, b, d] = one as [number, number, number];
+    const [e, f, h] = two as [number, number, number];
+    const exact = bySlices(900, one, two);
+    expect(river(station(0, a, b, d), station(900, e, f, h)).holds / exact).toBeCloseTo(1, 6);
+    // And the same with a station in the middle, as far along as the others.
+    const middle = station(450, (a + e) / 2, (b + f) / 2, (d + h) / 2);
+    expect(river(station(0, a, b, d), middle, station(900, e, f, h)).holds / exact).toBeCloseTo(1, 6);
+  });
+
+  it('of 1 m that is 100 mm wide at the top, 60 mm at the bottom and 40 mm deep is 3.2 L', () => {
+    const sloping = river(station(0, 100, 60, 40), station(1000, 100, 60, 40));
+    expect(sloping.holds).toBe(3_200_000);
+    // The lower half is 60 to 80 mm wide: 1.4 L of it.
+    expect(sloping.below(mm(20))).toBe(1_400_000);
+    expect([sloping.below(mm(0)), sloping.below(mm(40)), sloping.below(mm(90))]).toEqual([0, 3_200_000, 3_200_000]);
+  });
+
+  it('is level at the top: where it is shallower its floor lies higher, and lifts fill the deep end first', () => {
+    const ends = [station(0, 100, 60, 50), station(500, 90, 55, 40), station(1000, 80, 50, 30)];
+    const sloping = river(...ends);
+    expect(sloping.depth).toBe(mm(50));
+    expect(sloping.below(mm(50))).toBe(sloping.holds);
+    // Above the highest floor the slices say it exactly.
+    const upper = sloping.holds - sloping.below(mm(30));
+    const exact = bySlices(1000, [100, 60, 50], [80, 50, 30]) - bySlices(1000, [100, 60, 50], [80, 50, 30], 30);
+    expect(upper / exact).toBeCloseTo(1, 3);
+  });
+
+  it('takes one depth for every station that says none of its own', () => {
+    const widths = [
+      { at: mm(0), width: mm(100) },
+      { at: mm(1000), width: mm(100), bottom: mm(50), depth: mm(20) },
+    ];
+    const mixed = unwrap(measureVoid({ from: 'stations', depth: mm(40), widths }));
+    expect([mixed.depth, mixed.holds]).toEqual([mm(40), Math.round(bySlices(1000, [100, 100, 40], [100, 50, 20]))]);
+  });
+});
+
 describe('pot life by temperature (rule of thumb printed by several makers, a rate doubled per 10 °C; common practice)', () => {
   it.each([
     [25, 10],
@@ -86,20 +154,25 @@ describe('pot life by temperature (rule of thumb printed by several makers, a ra
     [45, 2],
   ])('ten minutes at 25 °C: at %i °C %i whole minutes', (degrees, minutes) => {
     const sheet = { minutes: 10, mass: milligrams(100_000), at: tenthsCelsius(250) };
-    const here = potLifeAt(sheet, { room: tenthsCelsius(degrees * 10), mass: milligrams(100_000) });
-    expect(here.minutes).toBe(minutes);
+    const here = potLifeAt([sheet], { room: tenthsCelsius(degrees * 10), mass: milligrams(100_000) });
+    expect(here?.minutes).toBe(minutes);
   });
 
   it('halves per 18 °F as well, which is the same step', () => {
     const sheet = { minutes: 40, mass: milligrams(100_000), at: tenthsCelsius(222) };
     const warmer = tenthsCelsius(222 + 100);
-    expect(potLifeAt(sheet, { room: warmer, mass: milligrams(100_000) }).minutes).toBe(20);
+    expect(potLifeAt([sheet], { room: warmer, mass: milligrams(100_000) })?.minutes).toBe(20);
   });
 
-  it('is quoted for 100 g, and a larger mass is cautioned, not reckoned', () => {
-    const sheet = { minutes: 40, mass: milligrams(100_000), at: tenthsCelsius(230) };
-    const here = potLifeAt(sheet, { room: tenthsCelsius(230), mass: milligrams(2_000_000) });
-    expect(here).toEqual({ minutes: 40, cautions: ['more-than-the-sheet'] });
+  it('is stated with the mass it was measured with, and a larger one is cautioned, not reckoned (ISO 9514 and ASTM D2471 state the amount and the temperature; by name, from memory)', () => {
+    const of = { minutes: 40, mass: milligrams(100_000), at: tenthsCelsius(230) };
+    const here = potLifeAt([of], { room: tenthsCelsius(230), mass: milligrams(2_000_000) });
+    expect(here).toEqual({ minutes: 40, of, cautions: ['more-than-the-sheet'] });
+    const known = [of, { ...of, minutes: 22, mass: milligrams(2_000_000) }];
+    expect(potLifeAt(known, { room: tenthsCelsius(230), mass: milligrams(2_000_000) })).toMatchObject({
+      minutes: 22,
+      cautions: [],
+    });
   });
 });
 

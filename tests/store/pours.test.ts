@@ -390,13 +390,17 @@ describe('pours in the book', () => {
       expect(await proved()).toEqual([]);
     });
 
-    it('is not taken back from under one that was begun, and needs a reason in too warm a room', async () => {
-      const ready = await readyToPour(test.book);
+    it('is not taken back from under one that was begun, and needs a reason in too warm or too cold a room', async () => {
+      const ready = await readyToPour(test.book, { facts: { ...FACTS, leastRoom: tenthsCelsius(180) } });
       const { pourId } = await planned(test.book, ready);
       await weighAll(pourId, 1, ready.a, ready.b);
       expect(refusedWith(await pour(pourId, 1, { room: tenthsCelsius(260) }))).toBe('beyond-the-sheet');
+      const cold = await pour(pourId, 1, { room: tenthsCelsius(120) });
+      expect(cold).toMatchObject({ error: { code: 'beyond-the-sheet', facts: { why: 'room-too-cold' } } });
+      expect(!cold.ok && sayRefusal(cold.error).what).toMatch(/colder room than the sheet allows, and may stay soft/);
       const first = must(await pour(pourId, 1, { room: tenthsCelsius(260), reason: 'The fan was on' }));
-      must(await weigh({ pourId, nr: 2, batch: 1, part: 'A', label: ready.a, mass: g(1104) }));
+      const early = { early: 'A trial' };
+      must(await weigh({ pourId, nr: 2, batch: 1, part: 'A', label: ready.a, mass: g(1104), below: early }));
       expect(refusedWith(await undo(first.entryId))).toBe('lift-on-top');
       expect((await pourOf(pourId)).lifts[0]?.poured?.why).toBe('River, lift 1: The fan was on');
     });

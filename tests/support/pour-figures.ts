@@ -15,7 +15,10 @@ export const FACTS: Omit<ResinSheet, 'from'> = {
   densityB: 1000,
   toleranceTenths: 20,
   depths: [{ least: mm(6), most: mm(50), upTo: tenthsCelsius(250) }],
-  potLife: { minutes: 60, mass: g(100), at: tenthsCelsius(230) },
+  potLives: [
+    { minutes: 75, mass: g(100), at: tenthsCelsius(230) },
+    { minutes: 60, mass: g(10_000), at: tenthsCelsius(230) },
+  ],
   againFromHours: 12,
   againToHours: 24,
   demouldHours: 72,

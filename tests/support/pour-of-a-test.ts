@@ -1,6 +1,6 @@
 import { addJob } from '@/app/_server/jobs/add-job';
 import { type KeepPour, keepPour } from '@/app/_server/pours/keep-pour';
-import { keepSheet } from '@/app/_server/pours/keep-sheet';
+import { type KeepSheet, keepSheet } from '@/app/_server/pours/keep-sheet';
 import type { PourFigures } from '@/app/_server/pours/kept-plan';
 import type { OpenBook } from '@/prisma/open-book';
 import { FACTS, FIGURES } from '@/tests/support/pour-figures';
@@ -9,15 +9,22 @@ import { by, day, must, TODAY } from '@/tests/support/test-book';
 
 let made = 0;
 
+type ReadyToPour = { size?: number; facts?: KeepSheet['facts']; bestBeforeA?: string };
+
 /** Both parts of a system on hand, its sheet in the book, and a client's job. */
-export async function readyToPour(book: OpenBook, { size = 2_500_000, facts = FACTS } = {}) {
+export async function readyToPour(
+  book: OpenBook,
+  { size = 2_500_000, facts = FACTS, bestBeforeA = '2027-06-01' }: ReadyToPour = {},
+) {
   made += 1;
   const system = `Tarn ${made}`;
   const part = (letter: 'A' | 'B') =>
     stocked(book, {
       size,
       lotCode: `${letter}-${made}`,
-      dates: { bestBefore: { date: day('2027-06-01'), precision: 'day', confirmed: true } },
+      dates: {
+        bestBefore: { date: day(letter === 'A' ? bestBeforeA : '2027-06-01'), precision: 'day', confirmed: true },
+      },
       product: {
         name: `${system} ${letter}`,
         kind: letter === 'A' ? 'resin-a' : 'resin-b',

@@ -50,7 +50,7 @@ export function sayRatioCheck(
 export function sheetFacts(sheet: ResinSheet, prefer: UnitSystem): Fact[] {
   const length = (value: ResinSheet['depths'][number]['most']) => printLength(value, { prefer });
   const degrees = (value: NonNullable<ResinSheet['leastRoom']>) => printTemperature(value, { prefer });
-  const { potLife, againFromHours: from, againToHours: to, leastRoom, mostRoom } = sheet;
+  const { againFromHours: from, againToHours: to, leastRoom, mostRoom } = sheet;
   const facts: (Fact | false)[] = [
     { term: 'Ratio', value: sayRatio(sheet) || 'not given' },
     ...sheet.depths.map(({ least, most, upTo, mostMass }, nr): Fact => {
@@ -59,10 +59,12 @@ export function sheetFacts(sheet: ResinSheet, prefer: UnitSystem): Fact[] {
       const mass = mostMass === undefined ? '' : `, no more than ${printQuantity(mostMass, 'mg', { prefer })}`;
       return { term: nr === 0 ? 'One lift' : `One lift, row ${nr + 1}`, value: `${depth}${room}${mass}` };
     }),
-    potLife !== undefined && {
-      term: 'Pot life',
-      value: `${potLife.minutes} min for ${printQuantity(potLife.mass, 'mg', { prefer })} at ${degrees(potLife.at)}`,
-    },
+    ...(sheet.potLives ?? []).map(
+      ({ minutes, mass, at }, nr): Fact => ({
+        term: nr === 0 ? 'Pot life' : `Pot life, row ${nr + 1}`,
+        value: `${minutes} min for ${printQuantity(mass, 'mg', { prefer })} at ${degrees(at)}`,
+      }),
+    ),
     (from ?? to) !== undefined && {
       term: 'Pour again',
       value: `${from === undefined ? 'up' : `from ${from}`} ${to === undefined ? 'hours on' : `to ${to} hours`}, then sand first`,

@@ -4,6 +4,7 @@ import type { UnitSystem } from '@/shared/units/unit-system';
 
 const text = z.string().max(60, 'That is too long.');
 const depth = z.object({ least: text, most: text, upTo: text, mass: text });
+const potLife = z.object({ minutes: text, mass: text, at: text });
 
 /** A data sheet as its form sends it. */
 export function sheetSchema({ prefer }: { prefer: UnitSystem }) {
@@ -14,6 +15,7 @@ export function sheetSchema({ prefer }: { prefer: UnitSystem }) {
       typed: z.object({
         ...fields,
         depths: z.array(depth).max(12, 'That is more than a sheet has.'),
+        potLives: z.array(potLife).max(12, 'That is more than a sheet has.'),
         sets: z.boolean(),
       }),
       sameFile: z.boolean(),

@@ -15,6 +15,9 @@ import type { UnitSystem } from '@/shared/units/unit-system';
 /** One row of the depth table as it is typed. */
 export type TypedDepth = { least: string; most: string; upTo: string; mass: string };
 
+/** One row of the pot lives as it is typed. */
+export type TypedPotLife = { minutes: string; mass: string; at: string };
+
 const FIELDS = [
   'massA',
   'massB',
@@ -24,9 +27,6 @@ const FIELDS = [
   'densityB',
   'mixedDensity',
   'tolerance',
-  'potMinutes',
-  'potMass',
-  'potAt',
   'againFrom',
   'againTo',
   'demould',
@@ -38,11 +38,16 @@ const FIELDS = [
 export type SheetField = (typeof FIELDS)[number];
 
 /** A data sheet as it is typed. */
-export type TypedSheet = Record<SheetField, string> & { depths: TypedDepth[]; sets: boolean };
+export type TypedSheet = Record<SheetField, string> & {
+  depths: TypedDepth[];
+  potLives: TypedPotLife[];
+  sets: boolean;
+};
 
 export type SheetReading = { facts: Omit<ResinSheet, 'from'>; faults: Record<string, string> };
 
 const NO_DEPTH: TypedDepth = { least: '', most: '', upTo: '', mass: '' };
+const NO_POT_LIFE: TypedPotLife = { minutes: '', mass: '', at: '' };
 
 /** Reads every field; what does not read is named under its field, and left out of the facts. */
 export function readTypedSheet(typed: TypedSheet, prefer: UnitSystem): SheetReading {
@@ -95,9 +100,14 @@ export function readTypedSheet(typed: TypedSheet, prefer: UnitSystem): SheetRead
     const [upTo, mostMass] = [temperature(`upTo.${nr}`, row.upTo), mass(`mass.${nr}`, row.mass)];
     return most === undefined ? [] : [{ least, most, upTo, mostMass }];
   });
-  const minutes = whole('potMinutes', typed.potMinutes);
-  const potMass = mass('potMass', typed.potMass) ?? milligrams(100_000);
-  const at = temperature('potAt', typed.potAt) ?? tenthsCelsius(230);
+  const potLives = typed.potLives.flatMap((row, nr) => {
+    if (Object.values(row).every((text) => text.trim() === '')) return [];
+    const minutes = whole(`potMinutes.${nr}`, row.minutes);
+    if (minutes === undefined) faults[`potMinutes.${nr}`] ??= 'Give the minutes too.';
+    const of = mass(`potMass.${nr}`, row.mass) ?? milligrams(100_000);
+    const at = temperature(`potAt.${nr}`, row.at) ?? tenthsCelsius(230);
+    return minutes === undefined ? [] : [{ minutes, mass: of, at }];
+  });
   return {
     faults,
     facts: {
@@ -108,7 +118,7 @@ export function readTypedSheet(typed: TypedSheet, prefer: UnitSystem): SheetRead
       mixedDensity: whole('mixedDensity', typed.mixedDensity),
       toleranceTenths: whole('tolerance', typed.tolerance, 10),
       depths,
-      potLife: minutes === undefined ? undefined : { minutes, mass: potMass, at },
+      potLives,
       againFromHours: number('againFrom', typed.againFrom),
       againToHours: number('againTo', typed.againTo),
       demouldHours: number('demould', typed.demould),
@@ -142,7 +152,7 @@ export const fieldOfFact = (field: string): string =>
 export function typeSheet(facts: ResinSheet | undefined, prefer: UnitSystem): TypedSheet {
   const text = (value: number | undefined, over = 1) => (value === undefined ? '' : String(value / over));
   const degrees = (value: ResinSheet['leastRoom']) => (value === undefined ? '' : printTemperature(value, { prefer }));
-  const { byMass, byVolume, potLife } = facts ?? {};
+  const { byMass, byVolume } = facts ?? {};
   return {
     massA: text(byMass?.a),
     massB: text(byMass?.b),
@@ -152,9 +162,6 @@ export function typeSheet(facts: ResinSheet | undefined, prefer: UnitSystem): Ty
     densityB: text(facts?.densityB),
     mixedDensity: text(facts?.mixedDensity),
     tolerance: text(facts?.toleranceTenths, 10),
-    potMinutes: text(potLife?.minutes),
-    potMass: potLife ? printQuantityExact(potLife.mass, 'mg') : '',
-    potAt: degrees(potLife?.at),
     againFrom: text(facts?.againFromHours),
     againTo: text(facts?.againToHours),
     demould: text(facts?.demouldHours),
@@ -171,8 +178,16 @@ export function typeSheet(facts: ResinSheet | undefined, prefer: UnitSystem): Ty
           mass: mostMass === undefined ? '' : printQuantityExact(mostMass, 'mg'),
         }))
       : [NO_DEPTH],
+    potLives: facts?.potLives?.length
+      ? facts.potLives.map(({ minutes, mass, at }) => ({
+          minutes: text(minutes),
+          mass: printQuantityExact(mass, 'mg'),
+          at: degrees(at),
+        }))
+      : [NO_POT_LIFE],
   };
 }
 
 export const anotherDepth = (): TypedDepth => ({ ...NO_DEPTH });
+export const anotherPotLife = (): TypedPotLife => ({ ...NO_POT_LIFE });
 export const SHEET_FIELDS = FIELDS;

@@ -1,10 +1,13 @@
 import type { Command } from '@/app/_server/act';
+import { partOfJob } from '@/app/_server/jobs/part-of-job';
 import { type Pen, type Written, writeEntry } from '@/app/_server/ledger/write-entry';
 import type { KeptPlan, PourFigures } from '@/app/_server/pours/kept-plan';
+import type { KeptRiver } from '@/app/_server/pours/kept-river';
 import { isBegun, type LiftLine } from '@/app/_server/pours/lift-rows';
-import { pouredOf } from '@/app/_server/pours/plan-page';
+import { pouredOf } from '@/app/_server/pours/poured-of';
 import { type PourLine, readPour } from '@/app/_server/pours/read-pour';
 import { refusePlan } from '@/app/_server/pours/refuse-plan';
+import { type RiverForPour, riverForPour, type SearchedRiver, searchRiver } from '@/app/_server/pours/river-for-pour';
 import { newestSheet } from '@/app/_server/pours/sheet-of';
 import { takePlanOff } from '@/app/_server/pours/take-plan-off';
 import type { Refusal } from '@/app/_server/refusal';
@@ -23,10 +26,13 @@ export type KeepPour = {
   jobId: number;
   /** The pour that is planned anew: what was weighed or poured of it stays. */
   pourId?: number;
-  partId?: number;
+  /** The part it is for, null for the whole job; left out, as it was. */
+  partId?: number | null;
   systemId: number;
   name: string;
   figures: PourFigures;
+  /** Where it is a river that was searched for: the first of its fills. */
+  river?: RiverForPour;
   first: CalendarDate;
   /** Why it goes beyond the sheet. */
   reason: string;
@@ -42,7 +48,8 @@ export type PourKept = { entryId: number; jobId: number; pourId: number; name: s
  */
 export const keepPour: Command<KeepPour, PourKept> = async (book, by, input) => {
   const kind = input.pourId === undefined ? 'pour-planned' : 'pour-changed';
-  const written = await writeEntry(book, { ...by, kind, request: input }, (pen) => keep(pen, input));
+  const searched = await searchRiver(book, input.river);
+  const written = await writeEntry(book, { ...by, kind, request: input }, (pen) => keep(pen, input, searched));
   // The number of a pour is known only once it is written: the first answer of a replay is looked up.
   if (!written.ok || written.value.answer.pourId > 0) return written;
   const { answer } = written.value;
@@ -50,7 +57,7 @@ export const keepPour: Command<KeepPour, PourKept> = async (book, by, input) => 
   return ok<Written<PourKept>>({ ...written.value, answer: { ...answer, pourId: pour?.id ?? 0 } });
 };
 
-async function keep(pen: Pen, input: KeepPour): Promise<Result<PourKept, Refusal>> {
+async function keep(pen: Pen, input: KeepPour, searched: SearchedRiver): Promise<Result<PourKept, Refusal>> {
   const job = await openJob(pen.tx, input.jobId);
   if (!job.ok) return job;
   const name = input.name.trim();
@@ -64,17 +71,33 @@ async function keep(pen: Pen, input: KeepPour): Promise<Result<PourKept, Refusal
   if (!system) return err({ code: 'not-found', field: 'systemId' });
   const sheet = (await newestSheet(pen.tx, input.systemId))?.facts;
   if (!sheet) return err({ code: 'no-sheet-yet', field: 'systemId', facts: { system: system.name } });
-  if (input.first < dateIn(pen.book.timeZone, pen.now)) return err({ code: 'day-in-the-past', field: 'first' });
+  const today = dateIn(pen.book.timeZone, pen.now);
+  if (input.first < today) return err({ code: 'day-in-the-past', field: 'first' });
 
   const before = input.pourId === undefined ? undefined : await readPour(pen.tx, input.pourId);
   if (input.pourId !== undefined && before?.job.id !== input.jobId) return err({ code: 'pour-gone' });
+  const part = await partOfJob(
+    pen.tx,
+    input.jobId,
+    input.partId === undefined ? (before?.partId ?? null) : input.partId,
+  );
+  if (!part.ok) return part;
+  const partId = part.value?.id ?? null;
   const stays = (before?.lifts ?? []).filter(isBegun);
   if (before && stays.length > 0 && before.system.id !== input.systemId) {
     return err({ code: 'pour-begun', field: 'systemId', facts: { name: before.name, system: before.system.name } });
   }
+  const river = await riverForPour(pen, input.river, searched, { jobId: input.jobId, before, today });
+  if (!river.ok) return river;
+  const figures = withRiver(input.figures, river.value);
   const closed = await readClosedDays(pen.tx);
   const planned = planPour(
-    { ...input.figures, sheet, first: input.first, poured: before && pouredOf(before) },
+    {
+      ...figures,
+      sheet,
+      first: input.first,
+      poured: before && pouredOf(before, { today, sheet, timeZone: pen.book.timeZone }),
+    },
     (day) => closedOn(day, closed) !== undefined,
   );
   if (!planned.ok) return err(refusePlan(planned.error));
@@ -86,11 +109,12 @@ async function keep(pen: Pen, input: KeepPour): Promise<Result<PourKept, Refusal
   }
   const kept: KeptPlan = {
     typed: input.typed,
-    figures: input.figures,
+    figures,
     sheet,
     depth: plan.depth,
     plan,
     reason: beyond ? reason : '',
+    ...(river.value && { river: river.value }),
   };
   const answer: PourKept = { entryId: pen.entryId, jobId: input.jobId, pourId: 0, name };
   const lifts = stays.filter(({ nr }) => nr > 0).length + plan.lifts.filter(({ nr }) => nr > 0).length;
@@ -103,39 +127,54 @@ async function keep(pen: Pen, input: KeepPour): Promise<Result<PourKept, Refusal
     data: {
       jobId: input.jobId,
       entryId: pen.entryId,
-      partId: input.partId ?? before?.partId ?? null,
+      partId,
       systemId: input.systemId,
       name,
       plan: JSON.stringify(kept),
     },
     select: { id: true },
   });
-  if (before) await takeOver(pen, before, pourId, stays);
-  await writeLifts(pen, { ...input, name }, pourId, plan, lifts);
+  if (before) await takeOver(pen, before, { pourId, partId }, stays);
+  await writeLifts(pen, { ...input, name, partId }, pourId, plan, lifts);
   await keepDayOfUse(pen.tx, input.jobId);
   return ok({ ...answer, pourId });
+}
+
+/** The figures with the area of the river that was found here, whatever was sent. */
+function withRiver(figures: PourFigures, river: KeptRiver | undefined): PourFigures {
+  const { space } = figures;
+  if (!river || space.from !== 'fills') return figures;
+  const fills = space.fills.map((fill, nr) => (nr === 0 ? { ...fill, area: river.area } : fill));
+  return { ...figures, space: { from: 'fills', fills } };
 }
 
 const sayLifts = (count: number) => `${count} ${count === 1 ? 'lift' : 'lifts'}`;
 
 /** What was begun goes with the pour that takes its place. */
-async function takeOver(pen: Pen, before: PourLine, pourId: number, stays: readonly LiftLine[]): Promise<void> {
+async function takeOver(
+  pen: Pen,
+  before: PourLine,
+  { pourId, partId }: { pourId: number; partId: number | null },
+  stays: readonly LiftLine[],
+): Promise<void> {
   const stepIds = stays.flatMap(({ stepId }) => stepId ?? []);
-  await pen.tx.lift.updateMany({ where: { id: { in: stays.map(({ id }) => id) } }, data: { pourId } });
-  await pen.tx.step.updateMany({ where: { id: { in: stepIds } }, data: { pourId } });
+  const liftIds = stays.map(({ id }) => id);
+  await pen.tx.lift.updateMany({ where: { id: { in: liftIds } }, data: { pourId } });
+  await pen.tx.step.updateMany({ where: { id: { in: stepIds } }, data: { pourId, partId } });
+  await pen.tx.need.updateMany({ where: { liftId: { in: liftIds } }, data: { partId } });
   await pen.tx.fault.updateMany({ where: { pourId: before.id }, data: { pourId } });
 }
 
 async function writeLifts(
   pen: Pen,
-  { jobId, systemId, name }: Pick<KeepPour, 'jobId' | 'systemId' | 'name'>,
+  { jobId, systemId, name, partId }: Pick<KeepPour, 'jobId' | 'systemId' | 'name'> & { partId: number | null },
   pourId: number,
   plan: PourPlan,
   lifts: number,
 ): Promise<void> {
   const step = async (kind: string, words: string, day: CalendarDate, sort: number) => {
     const made = await pen.tx.step.create({
-      data: { jobId, entryId: pen.entryId, kind, name: `${name}: ${words}`, day, sort, pourId },
+      data: { jobId, entryId: pen.entryId, kind, name: `${name}: ${words}`, day, sort, partId, pourId },
       select: { id: true },
     });
     return made.id;
@@ -159,6 +198,7 @@ async function writeLifts(
         ...need,
         jobId,
         entryId: pen.entryId,
+        partId,
         stepId,
         liftId,
         kind: 'material',

@@ -1,3 +1,5 @@
+import type { KeptRiver } from '@/app/_server/pours/kept-river';
+import { sheetFacts } from '@/app/_server/pours/sheet-facts';
 import type { PourPlan } from '@/shared/pour/plan-pour';
 import type { ResinSheet } from '@/shared/pour/resin-sheet';
 import type { PourVoid } from '@/shared/pour/void-volume';
@@ -28,6 +30,11 @@ export type KeptPlan = {
   plan: PourPlan;
   /** Why it goes beyond the sheet; empty where it does not. */
   reason: string;
+  /** The river it fills, where it was searched for: the first of its fills. */
+  river?: KeptRiver;
 };
 
-export const readPlan = (text: string): KeptPlan => JSON.parse(text) as KeptPlan;
+export function readPlan(text: string): KeptPlan {
+  const kept = JSON.parse(text) as KeptPlan;
+  return { ...kept, sheet: sheetFacts(kept.sheet) };
+}

@@ -1,3 +1,5 @@
+import type { SaidOfBelow } from '@/app/_server/pours/join-below';
+import { pouredAt } from '@/app/_server/pours/poured-at';
 import { STANDS } from '@/app/_server/timeline/standing';
 import type { WriteTransaction } from '@/prisma/open-book';
 import type { CalendarDate } from '@/shared/calendar/calendar-date';
@@ -19,6 +21,8 @@ type WeighedLine = {
   mass: Milligrams;
   /** When it was weighed. */
   at: string;
+  /** What was said of the lift below. */
+  below: SaidOfBelow;
 };
 
 export type LiftLine = {
@@ -36,12 +40,16 @@ export type LiftLine = {
   poured?: {
     entryId: number;
     on: CalendarDate;
+    /** When, and whether that is known to the minute. */
+    at: string;
+    isExact: boolean;
     who: string;
     room: TenthsCelsius | null;
     humidityTenths: number | null;
     photo: string | null;
     note: string;
     why: string;
+    below: SaidOfBelow;
   };
 };
 
@@ -64,7 +72,17 @@ export async function readLifts(tx: Reader, pourId: number): Promise<LiftLine[]>
       humidityTenths: true,
       note: true,
       photo: { select: { file: true } },
-      pouredBy: { select: { id: true, who: true, why: true, reversedBy: { select: { id: true } } } },
+      pouredBy: {
+        select: {
+          id: true,
+          who: true,
+          why: true,
+          happenedAt: true,
+          writtenAt: true,
+          answer: true,
+          reversedBy: { select: { id: true } },
+        },
+      },
       step: { select: { day: true } },
       weighed: {
         where: { entry: { reversedBy: null } },
@@ -76,7 +94,7 @@ export async function readLifts(tx: Reader, pourId: number): Promise<LiftLine[]>
           part: true,
           stockId: true,
           massMg: true,
-          entry: { select: { happenedAt: true } },
+          entry: { select: { happenedAt: true, answer: true } },
           stock: {
             select: {
               label: true,
@@ -89,6 +107,7 @@ export async function readLifts(tx: Reader, pourId: number): Promise<LiftLine[]>
   });
   return rows.map((row): LiftLine => {
     const { pouredBy } = row;
+    const weighed = row.weighed.map(weighedLine);
     return {
       id: row.id,
       nr: row.nr,
@@ -97,34 +116,53 @@ export async function readLifts(tx: Reader, pourId: number): Promise<LiftLine[]>
       depth: nanometres(row.depthNm),
       volume: microlitres(row.volumeUl),
       batches: JSON.parse(row.batches) as WeighedOut[],
-      weighed: row.weighed.map((each) => ({
-        id: each.id,
-        entryId: each.entryId,
-        batch: each.batch,
-        part: each.part as 'A' | 'B',
-        stockId: each.stockId,
-        label: each.stock.label ?? '',
-        lot: each.stock.container?.lot.code ?? null,
-        product: each.stock.container?.product.name ?? '',
-        mass: milligrams(each.massMg),
-        at: each.entry.happenedAt.toISOString(),
-      })),
+      weighed,
       ...(pouredBy &&
         !pouredBy.reversedBy && {
           poured: {
             entryId: pouredBy.id,
             on: row.pouredOn as CalendarDate,
+            ...pouredAt({ ...pouredBy, weighed }),
             who: pouredBy.who,
             room: row.roomTenthsC === null ? null : tenthsCelsius(row.roomTenthsC),
             humidityTenths: row.humidityTenths,
             photo: row.photo?.file ?? null,
             note: row.note,
             why: pouredBy.why,
+            below: belowIn(pouredBy.answer),
           },
         }),
     };
   });
 }
+
+type WeighedRow = {
+  id: number;
+  entryId: number;
+  batch: number;
+  part: string;
+  stockId: number;
+  massMg: bigint;
+  entry: { happenedAt: Date; answer: string };
+  stock: { label: string | null; container: { product: { name: string }; lot: { code: string | null } } | null };
+};
+
+const weighedLine = ({ entry, stock, ...row }: WeighedRow): WeighedLine => ({
+  id: row.id,
+  entryId: row.entryId,
+  batch: row.batch,
+  part: row.part as 'A' | 'B',
+  stockId: row.stockId,
+  label: stock.label ?? '',
+  lot: stock.container?.lot.code ?? null,
+  product: stock.container?.product.name ?? '',
+  mass: milligrams(row.massMg),
+  at: entry.happenedAt.toISOString(),
+  below: belowIn(entry.answer),
+});
+
+/** What an entry keeps in its answer of the lift below. */
+const belowIn = (answer: string): SaidOfBelow => (JSON.parse(answer) as { below?: SaidOfBelow } | null)?.below ?? {};
 
 /** Whether anything of it was weighed or poured: it then stays as it is, whatever is planned anew. */
 export const isBegun = ({ weighed, poured }: LiftLine): boolean => weighed.length > 0 || poured !== undefined;

@@ -11,6 +11,8 @@ export type PourLine = {
   job: { id: number; name: string; purpose: Purpose; state: string };
   system: { id: number; name: string };
   partId: number | null;
+  /** The name of that part; null where it is poured for the whole job. */
+  part: string | null;
   kept: KeptPlan;
   lifts: LiftLine[];
   /** The day of its last lift: what is weighed out is judged for it. */
@@ -29,6 +31,7 @@ export async function readPour(tx: Reader, pourId: number): Promise<PourLine | u
       id: true,
       name: true,
       partId: true,
+      part: { select: { name: true } },
       plan: true,
       job: { select: { id: true, name: true, purpose: true, state: true } },
       system: { select: { id: true, name: true } },
@@ -51,6 +54,7 @@ export async function readPour(tx: Reader, pourId: number): Promise<PourLine | u
     id: row.id,
     name: row.name,
     partId: row.partId,
+    part: row.part?.name ?? null,
     job: { ...row.job, purpose: row.job.purpose as Purpose },
     system: row.system,
     kept: readPlan(row.plan),

@@ -49,7 +49,11 @@ type SystemRow = {
 
 /** Every resin system by name, each with its parts and the sheet that counts. */
 export async function readSystems(book: OpenBook): Promise<SystemLine[]> {
-  const rows = await book.read.resinSystem.findMany({ orderBy: { name: 'asc' }, select: systemSelect });
+  const rows = await book.read.resinSystem.findMany({
+    where: { products: { some: {} } },
+    orderBy: { name: 'asc' },
+    select: systemSelect,
+  });
   return Promise.all(rows.map(async (row) => systemLine(row, await newestSheet(book.read, row.id))));
 }
 

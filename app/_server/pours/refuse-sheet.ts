@@ -21,6 +21,7 @@ export function refuseSheet(error: SheetError): Refusal {
     case 'bad-ratio':
       return { code: 'sheet-number', field: error.by === 'mass' ? 'byMass' : 'byVolume', facts: { why: 'bad-ratio' } };
     case 'outside-range':
+    case 'longer-with-more':
     case 'wrong-way-round': {
       const field = error.row === undefined ? error.field : `${error.field}.${error.row}`;
       return { code: 'sheet-number', field, facts: { why: error.code } };

@@ -1,13 +1,16 @@
 import type { LiftLine } from '@/app/_server/pours/lift-rows';
+import { type BesideItsLots, besideItsLots } from '@/app/_server/pours/other-lot';
 import { type PourLine, readPour } from '@/app/_server/pours/read-pour';
 import { otherPartOf, refuseContainer, refuseSlot, type Slot } from '@/app/_server/pours/refuse-for-lift';
 import { type PullReply, scanToPull } from '@/app/_server/pull/scan-to-pull';
 import type { Refusal } from '@/app/_server/refusal';
+import type { ContainerLine } from '@/app/_server/stock/judgeable';
 import type { OpenBook } from '@/prisma/open-book';
 import type { CalendarDate } from '@/shared/calendar/calendar-date';
 import { dateIn } from '@/shared/calendar/date-in';
 import { err, ok, type Result } from '@/shared/result/result';
 import type { ScanInput } from '@/shared/scan-codes/scan-reading';
+import type { Verdict } from '@/shared/shelf-life/types/verdict';
 
 export type ScanForLift = { pourId: number; nr: number; scan: ScanInput } & Slot;
 
@@ -37,7 +40,22 @@ export async function scanForLift(
   }
   const line = reply.value.kind === 'container' ? reply.value.line : undefined;
   const wrong = line && refuseContainer(pour, lift, slot, line);
-  return wrong ? err(wrong) : ok(reply.value);
+  if (wrong) return err(wrong);
+  const beside = await besideItsLots(book.read, { pourId, part: slot.part });
+  return ok(withVerdicts(reply.value, beside));
+}
+
+/** The answer with its verdicts as they are beside the lots that the pour is of already. */
+function withVerdicts(
+  answer: Exclude<PullReply, { kind: 'piece' }>,
+  beside: BesideItsLots,
+): Exclude<PullReply, { kind: 'piece' }> {
+  const judged = <J extends { line: ContainerLine; verdict: Verdict }>(one: J): J => ({
+    ...one,
+    verdict: beside(one.line, one.verdict),
+  });
+  if (answer.kind === 'container') return judged(answer);
+  return answer.kind === 'choose' ? { ...answer, options: answer.options.map(judged) } : answer;
 }
 
 /** A lift that stands, with its pour. */

@@ -1,4 +1,5 @@
 import type { KeptSheet } from '@/app/_server/pours/receive-sheet';
+import { sheetFacts } from '@/app/_server/pours/sheet-facts';
 import type { WriteTransaction } from '@/prisma/open-book';
 import type { ResinSheet } from '@/shared/pour/resin-sheet';
 
@@ -23,7 +24,8 @@ export async function sheetsOf(tx: Reader, systemId: number, most = 20): Promise
     },
   });
   return rows.map(({ id, facts: text, file: own, fileName, bytes, entry }) => {
-    const { file: named, ...facts } = JSON.parse(text) as ResinSheet & { file?: string };
+    const { file: named, ...said } = JSON.parse(text) as ResinSheet & { file?: string };
+    const facts = sheetFacts(said);
     const file = own ?? named;
     return {
       id,

@@ -1,3 +1,4 @@
+import { refusePartGone } from '@/app/_server/jobs/refuse-part-gone';
 import type { Pen } from '@/app/_server/ledger/write-entry';
 import { isBegun, readLifts } from '@/app/_server/pours/lift-rows';
 import type { Refusal } from '@/app/_server/refusal';
@@ -25,7 +26,7 @@ export async function undoPlannedPour(pen: Pen, entry: Undone): Promise<Refusal 
     select: { id: true },
   });
   if (begun) return { code: 'pour-begun', facts: { name: pour.name, system: null } };
-  const before = await pen.tx.pour.findFirst({ where: { removedById: entry.id }, select: { id: true } });
+  const before = await pen.tx.pour.findFirst({ where: { removedById: entry.id }, select: { id: true, partId: true } });
   if (before) {
     // What was begun before it was planned anew goes back to the pour that stands again.
     const back = await pen.tx.lift.findMany({
@@ -33,8 +34,10 @@ export async function undoPlannedPour(pen: Pen, entry: Undone): Promise<Refusal 
       select: { id: true, stepId: true },
     });
     const steps = back.flatMap(({ stepId }) => stepId ?? []);
-    await pen.tx.lift.updateMany({ where: { id: { in: back.map(({ id }) => id) } }, data: { pourId: before.id } });
-    await pen.tx.step.updateMany({ where: { id: { in: steps } }, data: { pourId: before.id } });
+    const [lifts, { partId }] = [back.map(({ id }) => id), before];
+    await pen.tx.lift.updateMany({ where: { id: { in: lifts } }, data: { pourId: before.id } });
+    await pen.tx.step.updateMany({ where: { id: { in: steps } }, data: { pourId: before.id, partId } });
+    await pen.tx.need.updateMany({ where: { liftId: { in: lifts } }, data: { partId } });
     await pen.tx.fault.updateMany({ where: { pourId: pour.id }, data: { pourId: before.id } });
   }
   return followed(pen, entry);
@@ -74,6 +77,9 @@ export async function undoRemovedPour(pen: Pen, entry: Undone): Promise<Refusal 
   return followed(pen, entry);
 }
 
-async function followed(pen: Pen, { jobId }: Undone): Promise<undefined> {
-  if (jobId !== null) await keepDayOfUse(pen.tx, jobId);
+/** The job's day of use follows; refused where a pour or a step would be of a part that has gone since. */
+async function followed(pen: Pen, { jobId }: Undone): Promise<Refusal | undefined> {
+  if (jobId === null) return undefined;
+  await keepDayOfUse(pen.tx, jobId);
+  return refusePartGone(pen.tx, jobId);
 }

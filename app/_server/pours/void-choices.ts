@@ -20,10 +20,22 @@ export type WoodChoice = { label: string; what: string; cubicMillimetres: number
 
 export type VoidChoices = { fills: FillChoice[]; wood: WoodChoice[] };
 
-/** What the drawings of a job's pieces have to fill, and how much wood they are. */
-export async function voidChoices(book: OpenBook, jobId: number): Promise<VoidChoices> {
+/**
+ * What the drawings of a job's pieces have to fill, and how much wood they are: of those that are still there, and of those
+ * that were taken for this job, which stand in its form. Pieces that are named count as its own while they are free: they
+ * are to be promised to it.
+ */
+export async function voidChoices(book: OpenBook, jobId: number, named: readonly string[] = []): Promise<VoidChoices> {
+  const free = { label: { in: [...named] }, ownerJobId: null, quantity: { gt: 0 } };
+  const there = { ownerJobId: jobId, quantity: { gt: 0 } };
+  const outOfIt = { quantityDelta: { lt: 0 }, reversesId: null, reversedBy: null };
+  const taken = {
+    ownerJobId: jobId,
+    quantity: 0,
+    movements: { some: { ...outOfIt, entry: { kind: 'piece-taken', jobId } } },
+  };
   const rows = await book.read.piece.findMany({
-    where: { stock: { ownerJobId: jobId } },
+    where: { stock: { OR: [there, taken, free] } },
     select: pieceSelect,
     orderBy: { stockId: 'asc' },
     take: 50,
@@ -52,8 +64,9 @@ function woodOf(piece: PieceLine): WoodChoice[] {
   const outline = outlineOfPiece(piece);
   if (!outline.ok) return [];
   const cubicMillimetres = Math.round(outlineArea(outline.value) * (piece.thicknessNm / 1e6));
-  const { label, species, form, thicknessNm } = piece;
-  return [{ label, what: `${species} ${form}`, cubicMillimetres, thickness: thicknessNm }];
+  const { label, species, form, thicknessNm, facts } = piece;
+  const what = `${species} ${form}${facts.inStock ? '' : ', taken'}`;
+  return [{ label, what, cubicMillimetres, thickness: thicknessNm }];
 }
 
 /** Square millimetres of a ring in micrometres, whichever way round it runs. */

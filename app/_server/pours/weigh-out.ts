@@ -1,16 +1,17 @@
 import type { Command } from '@/app/_server/act';
 import { type Pen, writeEntry } from '@/app/_server/ledger/write-entry';
+import { refuseJoin, type SaidOfBelow, sayOfBelow } from '@/app/_server/pours/join-below';
+import { besideItsLots } from '@/app/_server/pours/other-lot';
 import { otherPartOf, refuseContainer, refuseSlot, type Slot } from '@/app/_server/pours/refuse-for-lift';
 import { dayForLift, liftOf } from '@/app/_server/pours/scan-for-lift';
+import { spendForLift } from '@/app/_server/pours/spend-for-lift';
 import { type TakenOut, takenOut } from '@/app/_server/pours/taken-out';
 import { refusePromised } from '@/app/_server/promises/refuse-promised';
-import { spendPromise } from '@/app/_server/promises/spend-promise';
 import { judgeAsk } from '@/app/_server/pull/judge-ask';
 import { overrideFor } from '@/app/_server/pull/override-for';
 import { pairedPart } from '@/app/_server/pull/paired-part';
 import type { Refusal } from '@/app/_server/refusal';
 import { loadContainer } from '@/app/_server/stock/load-container';
-import { STANDS } from '@/app/_server/timeline/standing';
 import { dateIn } from '@/shared/calendar/date-in';
 import { writeOpened } from '@/shared/ledger/opened';
 import { err, ok, type Result } from '@/shared/result/result';
@@ -30,15 +31,26 @@ export type WeighOut = Slot & {
   /** The word on the asker's screen; a worse one now is shown before anything is written. */
   seen: VerdictWord;
   override?: { reason: string; inspectionId: number };
+  /** Of the lift below, where it is too early to pour on it or it has to be sanded. */
+  below?: SaidOfBelow;
 };
 
-export type WeighedNow = { entryId: number; label: string; mass: number; left: number; word: VerdictWord };
+export type WeighedNow = {
+  entryId: number;
+  label: string;
+  mass: number;
+  left: number;
+  word: VerdictWord;
+  /** Kept with it: what was said of the lift below. */
+  below?: SaidOfBelow;
+};
 
 const WORSE: Record<VerdictWord, number> = { use: 0, care: 1, stop: 2 };
 
 /**
  * Writes that a part of a batch was weighed out of a container: what is in it goes down, what was promised to the job is
- * used, and the verdict is judged again for the day of the last lift. Each weighing is an entry of its own, so that a
+ * used, and the verdict is judged again for the day of the last lift. On a lift that was poured too lately it needs a reason,
+ * on one past its window that it was sanded. Each weighing is an entry of its own, so that a
  * half-finished pull is in the book as far as it went.
  */
 export const weighOutForLift: Command<WeighOut, WeighedNow> = (book, by, input) =>
@@ -48,6 +60,9 @@ export const weighOutForLift: Command<WeighOut, WeighedNow> = (book, by, input) 
     const { pour, lift } = found.value;
     const shut = refuseSlot(pour, lift, input);
     if (shut) return err(shut);
+    const tooSoon = refuseJoin(pour, lift, pen.now, input.below ?? {});
+    if (tooSoon) return err(tooSoon);
+    const below = sayOfBelow(pour, lift, pen.now, input.below ?? {});
     const line = await loadContainer(pen.tx, input.label);
     if (!line) return err({ code: 'not-found', field: 'label', facts: { label: input.label } });
     const wrong = refuseContainer(pour, lift, input, line);
@@ -82,12 +97,13 @@ export const weighOutForLift: Command<WeighOut, WeighedNow> = (book, by, input) 
       mass: out.value.mass,
       left: line.left - out.value.taken,
       word: judged.value.word,
+      ...(below.words && { below: below.kept }),
     };
     await pen.enter(
       {
         jobId,
         productId: line.productId,
-        why: [sayFor(pour.name, lift, input, out.value), judged.value.reason].filter(Boolean).join('; '),
+        why: [sayFor(pour.name, lift, input, out.value), below.words, judged.value.reason].filter(Boolean).join('; '),
         ...judged.value.fields,
       },
       answer,
@@ -111,11 +127,8 @@ export const weighOutForLift: Command<WeighOut, WeighedNow> = (book, by, input) 
       },
       select: { id: true },
     });
-    const need = await pen.tx.need.findFirst({
-      where: { liftId: lift.id, resinPart: input.part, ...STANDS },
-      select: { id: true },
-    });
-    await spendPromise(pen, { jobId, stockId: line.stockId, taken: out.value.taken, needId: need?.id });
+    const { part } = input;
+    await spendForLift(pen, pour, { liftId: lift.id, part, stockId: line.stockId, taken: out.value.taken });
     return ok(answer);
   });
 
@@ -136,11 +149,12 @@ async function judge(
 ): Promise<Result<{ word: VerdictWord; reason: string | undefined; fields: object }, Refusal>> {
   const paired = await pairedPart(pen.tx, line, { jobId: input.jobId, pairedLabel });
   if (!paired.ok) return paired;
-  const verdict = judgeAsk(line, { purpose, asked: taken, dayOfUse }, { today, pairedWith: paired.value });
+  const judged = judgeAsk(line, { purpose, asked: taken, dayOfUse }, { today, pairedWith: paired.value });
+  const verdict = (await besideItsLots(pen.tx, input))(line, judged);
   if (WORSE[verdict.word] > WORSE[input.seen]) {
     return err({ code: 'verdict-changed', facts: { label: line.label, word: verdict.word } });
   }
-  const overridden = await overrideFor(pen, line, verdict, input, today);
+  const overridden = await overrideFor(pen, line, verdict, input, { today, pairedWith: paired.value });
   if (!overridden.ok) return overridden;
   return ok({
     word: verdict.word,

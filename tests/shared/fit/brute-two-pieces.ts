@@ -101,7 +101,7 @@ export function bruteHalf(
 /**
  * The river of a top as somebody with a rule would measure it: at each of `count` places along, from the edge of the top
  * inward to where each piece's wood first ends, in steps of half a millimetre. Piece `nr` is seen with its back upwards.
- * `between` has the places with wood on both sides.
+ * `between` has the places with wood on both sides; `open` is all that no wood of either piece covers, wherever it lies.
  */
 export function measuredRiver(
   regions: readonly [Region, Region],
@@ -109,9 +109,9 @@ export function measuredRiver(
   sizes: HalfSizes,
   from: number,
   count: number,
-): { readonly between: readonly number[]; readonly area: number } {
+): { readonly between: readonly number[]; readonly area: number; readonly open: number } {
   const between: number[] = [];
-  let area = 0;
+  let [area, open] = [0, 0];
   for (let nr = 0; nr < count; nr += 1) {
     const u = -sizes.a + (2 * sizes.a * (nr + 0.5)) / count;
     const edge = heightOf(sizes, u);
@@ -119,8 +119,14 @@ export function measuredRiver(
     const gap = Math.max(0, Math.min(2 * edge, one + two));
     if (one < edge && two < edge) between.push(gap);
     area += gap * ((2 * sizes.a) / count);
+    const bare = (v: number) =>
+      regions.every((region, at) => {
+        const turned = at === 0 ? laid(held[0], u, v - from) : laid(held[1], -u, -v - from);
+        return !isSound({ ...region, keepOut: [], clearance: 0 }, turned, 0);
+      });
+    for (let v = -edge + RULE / 2; v < edge; v += RULE) if (bare(v)) open += RULE * ((2 * sizes.a) / count);
   }
-  return { between, area };
+  return { between, area, open };
 }
 
 const RULE = 500;

@@ -106,13 +106,16 @@ describe.each(SHAPES)('a $kind of two pieces either side of a river, on 40 pairs
       const [one, two] = held;
       if (!one || !two) throw new Error('Two pieces');
       const regions = [regionOf(slabs[0]), regionOf(slabs[1] ?? slabs[0])] as const;
-      const { between, area } = measuredRiver(regions, [one, two], sizes, from, 160);
+      const { between, area, open } = measuredRiver(regions, [one, two], sizes, from, 160);
       // Half a millimetre of the rule at both banks.
       for (const gap of between) expect(gap).toBeGreaterThanOrEqual(river.least / 1000 - 1100);
       // Half a millimetre of the rule at both banks, and 160 strips for the curve of the edge.
       const doubt = 2 * sizes.a * 1000 + area * 0.02;
       expect(Math.abs(area - fit.river.area)).toBeLessThan(doubt);
-      expect(fit.resin).toBeCloseTo((fit.river.area / 1e6) * 40, 0);
+      // The outlines leave no more open than the banks do, and no less than is bare of wood.
+      const filled = (fit.resin / 40) * 1e6;
+      expect(filled).toBeLessThan(area + doubt);
+      expect(filled).toBeGreaterThan(open - doubt);
     }
   });
 });

@@ -4,7 +4,6 @@ import type { CalendarDate } from '@/shared/calendar/calendar-date';
 import { beyondTheSheet } from '@/shared/pour/beyond-the-sheet';
 import { checkSheet } from '@/shared/pour/check-sheet';
 import { mixedDensity } from '@/shared/pour/mixed-density';
-import { mostMixed } from '@/shared/pour/most-mixed';
 import { type PourAsk, planPour } from '@/shared/pour/plan-pour';
 import { sayPlanError } from '@/shared/pour/say-plan-error';
 import { measureVoid } from '@/shared/pour/void-volume';
@@ -104,6 +103,59 @@ describe('a whole pour', () => {
     expect(beyondTheSheet(plan)).toEqual({ nr: 1, why: 'deeper-than-the-sheet' });
   });
 
+  it('goes by the depth for the mass of each lift, not by the first row of the table', () => {
+    const depths = [
+      { least: mm(6), most: mm(50), mostMass: g(1000) },
+      { least: mm(6), most: mm(20), mostMass: g(5000) },
+    ];
+    const plan = unwrap(planPour({ ...ASK, sheet: { ...ASK.sheet, depths } }, open));
+    // 3 L are 3.2 kg: two lifts of 1.6 kg may be 20 mm deep and are 30, three of 1.07 kg are 20.
+    expect(plan.lifts.map(({ depth }) => depth)).toEqual([mm(20), mm(20), mm(20)]);
+    expect(beyondTheSheet(plan)).toBeUndefined();
+    const two = unwrap(planPour({ ...ASK, sheet: { ...ASK.sheet, depths }, lifts: 2 }, open));
+    expect(beyondTheSheet(two)).toEqual({ nr: 1, why: 'deeper-than-the-sheet' });
+  });
+
+  it('counts what stays in the buckets to the mass of a lift, so that its own plan is never beyond the sheet', () => {
+    // 1601 g in the form and 22 g in each bucket: 1615 g would be kept by the form's alone.
+    const depths = [{ least: mm(6), most: mm(50), mostMass: g(1615) }];
+    const lossPerBatch = microlitres(20_000);
+    const plan = unwrap(planPour({ ...ASK, lossPerBatch, sheet: { ...ASK.sheet, depths } }, open));
+    expect(plan.lifts.map(({ depth }) => depth)).toEqual([mm(20), mm(20), mm(20)]);
+    expect(beyondTheSheet(plan)).toBeUndefined();
+  });
+
+  it('asks for a reason where a batch is larger than any its pot life was measured with', () => {
+    const potLives = [{ minutes: 40, mass: g(100), at: tenthsCelsius(230) }];
+    const sheet = { ...ASK.sheet, potLives };
+    const plan = unwrap(planPour({ ...ASK, sheet }, open));
+    expect(plan.lifts[0]?.batches.map(({ total }) => total)).toEqual([g(1601)]);
+    expect(plan.lifts[0]?.potLife?.cautions).toEqual(['more-than-the-sheet']);
+    expect(beyondTheSheet(plan)).toEqual({ nr: 1, why: 'batch-not-measured' });
+    // A bucket of what was measured is within it; so is a row for a larger mass.
+    const small = unwrap(planPour({ ...ASK, sheet, bucket: g(100) }, open));
+    expect([small.lifts[0]?.batches.length, beyondTheSheet(small)]).toEqual([17, undefined]);
+    const more = [...potLives, { minutes: 20, mass: g(2000), at: tenthsCelsius(230) }];
+    const known = unwrap(planPour({ ...ASK, sheet: { ...sheet, potLives: more } }, open));
+    expect([known.lifts[0]?.potLife?.minutes, beyondTheSheet(known)]).toEqual([20, undefined]);
+  });
+
+  it('is never planned anew for a day on which the lift below cannot be poured on', () => {
+    const poured = { lifts: 1, depth: mm(30), last: day('2026-12-07') };
+    const first = (againFromHours: number | undefined, closed = '') =>
+      unwrap(planPour({ ...ASK, poured, sheet: { ...ASK.sheet, againFromHours } }, (on) => on === closed)).lifts[0];
+    // Asked for the very day lift 1 was poured on: from 12 hours is the next, from 30 the one after, from 6 the same.
+    expect(first(12)).toMatchObject({ on: '2026-12-08', joins: 'while-tacky' });
+    expect(first(30)).toMatchObject({ on: '2026-12-09', joins: 'sand-first' });
+    expect(first(6)).toMatchObject({ on: '2026-12-07', joins: 'while-tacky' });
+    expect(first(undefined)).toMatchObject({ on: '2026-12-08' });
+    // Poured in the evening, its six hours end tomorrow.
+    const evening = { ...poured, ready: day('2026-12-08') };
+    const night = planPour({ ...ASK, poured: evening, sheet: { ...ASK.sheet, againFromHours: 6 } }, open);
+    expect(unwrap(night).lifts[0]).toMatchObject({ on: '2026-12-08' });
+    expect(first(12, '2026-12-08')).toMatchObject({ on: '2026-12-09', joins: 'sand-first' });
+  });
+
   it('goes on from what was poured, sanding first where the window has passed', () => {
     const poured = { lifts: 1, depth: mm(30), last: day('2026-12-04') };
     const plan = unwrap(planPour({ ...ASK, poured, sealArea: 500_000 }, open));
@@ -114,10 +166,9 @@ describe('a whole pour', () => {
   });
 
   it('mixes no more at once than can be poured within the pot life', () => {
-    // 60 min at 60 a kilogram is 1 kg; the lift is 1601 g.
+    // 60 min for up to 10 kg, at 60 a kilogram, is 1 kg; the lift is 1601 g.
     const slow = unwrap(planPour({ ...ASK, minutesPerKilogram: 60 }, open));
     expect(slow.lifts[0]?.batches.map(({ total }) => total)).toEqual([g(801), g(800)]);
-    expect(mostMixed({ minutes: 30 }, 5)).toBe(g(6000));
   });
 
   it.each([
@@ -243,6 +294,20 @@ describe('a data sheet', () => {
     const room = { leastRoom: tenthsCelsius(300), mostRoom: tenthsCelsius(200) };
     expect(checkSheet({ ...sheet, ...room })).toMatchObject({ error: { field: 'mostRoom' } });
     expect(checkSheet({ ...sheet, byMass: { a: 100, b: 50 } })).toMatchObject({ error: { code: 'ratios-contradict' } });
+    const at = tenthsCelsius(230);
+    const potLives = [
+      { minutes: 40, mass: g(100), at },
+      { minutes: 50, mass: g(1000), at },
+    ];
+    expect(checkSheet({ ...sheet, potLives })).toMatchObject({
+      error: { code: 'longer-with-more', field: 'potMinutes', row: 1 },
+    });
+    // In a cooler room more may well keep longer.
+    const cooler = potLives.map((row, nr) => ({ ...row, at: nr === 1 ? tenthsCelsius(150) : at }));
+    expect(checkSheet({ ...sheet, potLives: cooler }).ok).toBe(true);
+    expect(checkSheet({ ...sheet, potLives: [{ minutes: 0, mass: g(100), at }] })).toMatchObject({
+      error: { code: 'outside-range', field: 'potMinutes', row: 0 },
+    });
   });
 
   it('gives the density of the mix, or lets it be reckoned from its parts', () => {

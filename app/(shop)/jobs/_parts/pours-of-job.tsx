@@ -29,7 +29,10 @@ export async function PoursOfJob({ jobId }: { jobId: number }) {
                 <Link href={`/jobs/${jobId}/pours/${pour.id}`} className={styles.row}>
                   <b>{pour.name}</b>
                   <span>{sayStanding(pour)}</span>
-                  <span className={styles.soft}>{pour.system.name}</span>
+                  <span className={styles.soft}>
+                    {pour.system.name}
+                    {pour.part ? `, for ${pour.part}` : ''}
+                  </span>
                   <span className={styles.soft}>
                     {sayGrams(pour.lifts.flatMap(({ batches }) => batches).reduce((sum, { total }) => sum + total, 0))}
                   </span>

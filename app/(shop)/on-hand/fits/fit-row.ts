@@ -1,7 +1,10 @@
 import type { JudgedPiece, WhatFits } from '@/app/_server/fits/what-fits';
 import type { PieceLine } from '@/app/_server/stock/load-piece';
-import { type FitView, fitView, type RiverView } from '@/app/(shop)/on-hand/fits/fit-view';
+import type { RiverView } from '@/app/_ui/slab/river-drawing';
+import { fillsInTop } from '@/app/(shop)/on-hand/fits/fills-in-top';
+import { type FitView, fitView } from '@/app/(shop)/on-hand/fits/fit-view';
 import { onTheRule } from '@/app/(shop)/on-hand/fits/on-the-rule';
+import type { FitPour } from '@/app/(shop)/on-hand/fits/pour-href';
 import {
   type SaidDates,
   sayCondition,
@@ -36,6 +39,8 @@ export type FitRow = {
   readonly views: readonly FitView[];
   /** The finished top, where a river runs through it. */
   readonly river: RiverView | undefined;
+  /** What of it resin goes into, where the whole top fits. */
+  readonly pour: FitPour | undefined;
   /** The drawing in words. */
   readonly drawn: string;
   /** Facts beside the drawing, the size first. */
@@ -71,12 +76,15 @@ export function fitRow(
   const words = sayOnWood(piece, { prefer });
   const live = (['left', 'right'] as const).filter((side) => line.facts.flags.includes(`live-edge-${side}`));
   const size = sayPieceFace(line, { prefer });
+  const view = fitView(piece, sizes);
+  const marks = view && judged.fit.answer === 'yes' ? fillsInTop(line.marks, view.top) : [];
   return {
     id: line.label,
     members: [{ label: line.label, title }],
     words,
-    views: [fitView(piece, sizes)].flatMap((view) => view ?? []),
+    views: view ? [view] : [],
     river: undefined,
+    pour: marks.length > 0 ? { of: 'fills', labels: [line.label], marks } : undefined,
     drawn: `${title}, ${size}: ${words}`,
     facts: [
       size,

@@ -1,11 +1,15 @@
 import type { JudgedPiece } from '@/app/_server/fits/what-fits';
 import type { JudgedTogether } from '@/app/_server/fits/what-pairs';
+import type { RiverView } from '@/app/_ui/slab/river-drawing';
 import { isStraight } from '@/app/(shop)/on-hand/fits/is-straight';
 import { leastMissing } from '@/app/(shop)/on-hand/fits/say-fit';
 import { drawnShape, type ShapePart, WHOLE } from '@/shared/fit/drawn-shape';
+import type { ReadRequest } from '@/shared/fit/fit-request';
+import { riverAsCut } from '@/shared/fit/fit-river';
 import type { Placement } from '@/shared/fit/search-places';
 import { type HalfSizes, stretched } from '@/shared/fit/top-shape';
-import type { Outline } from '@/shared/outline/outline';
+import { coarseRing } from '@/shared/outline/coarse-ring';
+import type { Outline, Ring } from '@/shared/outline/outline';
 import { boundsOf } from '@/shared/outline/outline-bounds';
 import type { PieceMarks } from '@/shared/outline/piece-marks';
 import type { Point } from '@/shared/outline/point';
@@ -27,9 +31,6 @@ export type FitView = {
   /** Where the wood is too narrow: the places on its two edges; none on a straight board. */
   readonly tight: readonly Point[];
 };
-
-/** The finished top of two pieces and a river, in micrometres about its middle: each bank's wood and the top's edge. */
-export type RiverView = { readonly top: readonly Point[]; readonly woods: readonly (readonly Point[])[] };
 
 const MOST_POINTS = 180;
 
@@ -95,35 +96,23 @@ export function togetherViews({ members, judged }: JudgedTogether, sizes: HalfSi
 }
 
 /** The top as it will be: both banks with the river between them. */
-export function riverView({ members, judged }: JudgedTogether, sizes: HalfSizes): RiverView | undefined {
+export function riverView({ members, judged }: JudgedTogether, request: ReadRequest): RiverView | undefined {
   const river = judged.of === 'river' ? riverOf(judged.fit) : undefined;
   if (!river) return undefined;
-  const cut = stretched(sizes, river.part, river.part);
-  return {
-    top: thinned(drawnShape(cut, WHOLE, { x: 0, y: 0, angle: 0 })),
-    woods: river.fit.pieces.map(({ slab, part, placement }, nr) => {
-      const { outline } = members[slab] ?? members[0];
-      return outline.ring.map((point) => inTop(point, part, placement, nr === 1));
-    }),
-  };
+  const [one, two] = members;
+  const { top, woods } = riverAsCut(two ? [one.slab, two.slab] : [one.slab], request, river);
+  const drawn = (ring: Ring) => coarseRing(ring, DRAWN_TO);
+  return { top: drawn(top), woods: woods.map(({ ring, holes }) => ({ ring: drawn(ring), holes: holes.map(drawn) })) };
 }
+
+/** A screen shows no finer: a quarter of a millimetre. */
+const DRAWN_TO = 250;
 
 /** Where the middle of the top lies for a part that is held by its straight side. */
 function middleOf(part: ShapePart, { x, y, angle }: Placement): Placement {
   if (part.part === 'whole') return { x, y, angle };
   const turned = angle + (part.over ? Math.PI : 0);
   return { x: x + part.from * Math.sin(turned), y: y - part.from * Math.cos(turned), angle };
-}
-
-/** A point of a slab as the finished top has it: the first piece above its middle, the second turned half round below. */
-function inTop(point: Point, part: ShapePart, { x, y, angle }: Placement, isSecond: boolean): Point {
-  const [from, over] = part.part === 'above' ? [part.from, part.over] : [0, false];
-  const turned = angle + (over ? Math.PI : 0);
-  const [dx, dy] = [point.x - x, point.y - y];
-  const along = dx * Math.cos(turned) + dy * Math.sin(turned);
-  const across = dy * Math.cos(turned) - dx * Math.sin(turned) + from;
-  const side = isSecond ? -1 : 1;
-  return { x: Math.round(side * along), y: Math.round(side * across) };
 }
 
 type River = Extract<JudgedTogether['judged'], { of: 'river' }>['fit'];

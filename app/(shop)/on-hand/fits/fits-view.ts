@@ -3,6 +3,8 @@ import type { WhatFits } from '@/app/_server/fits/what-fits';
 import { type FitRow, fitRow, type RowContext } from '@/app/(shop)/on-hand/fits/fit-row';
 import { sayLooked } from '@/app/(shop)/on-hand/fits/say-question';
 import { togetherRow } from '@/app/(shop)/on-hand/fits/together-row';
+import { readRequest } from '@/shared/fit/fit-request';
+import { unwrap } from '@/shared/result/result';
 
 /** A piece in a line: what cannot be used, or what comes after the drawings. */
 export type ShortRow = { readonly label: string; readonly title: string; readonly says: string };
@@ -31,9 +33,11 @@ export type FitsView = {
 const MOST_DRAWN = 40;
 
 export function fitsView(fits: WhatFits, ask: FitAsk, context: RowContext): FitsView {
+  // It was read before it was answered.
+  const request = unwrap(readRequest(ask.request));
   const rows = [
     ...fits.ranked.map((piece) => fitRow(piece, fits.sizes, context)),
-    ...fits.together.map((each) => togetherRow(each, fits.sizes, context)),
+    ...fits.together.map((each) => togetherRow(each, request, context)),
   ];
   const no = fits.noes[0]?.judged.fit;
   const lines = [

@@ -2,9 +2,11 @@ import type { Metadata } from 'next';
 import { bookForPage } from '@/app/_server/book/book-for-page';
 import { AT_ONCE, searchOffThread } from '@/app/_server/fits/search-off-thread';
 import { whatFits } from '@/app/_server/fits/what-fits';
+import { loadJob } from '@/app/_server/jobs/read-jobs';
 import { listSpecies } from '@/app/_server/stock/list-species';
 import { Fold } from '@/app/_ui/fold';
 import { Page } from '@/app/_ui/page';
+import { readId } from '@/app/(shop)/_parts/read-id';
 import { FitForm } from '@/app/(shop)/on-hand/fits/_ui/fit-form';
 import styles from '@/app/(shop)/on-hand/fits/_ui/fits.module.css';
 import { FitsLive } from '@/app/(shop)/on-hand/fits/_ui/fits-live';
@@ -24,7 +26,11 @@ export default async function FitsPage({ searchParams }: { searchParams: Promise
   const { units: prefer, today, dateOrder: order } = head;
   const params = await searchParams;
   const { typed, asked, read } = readQuestion(params, { prefer, today, order });
-  const back = { href: '/on-hand?show=wood', words: 'On hand' };
+  // The job a search was begun for is carried on in its address.
+  const jobId = typeof params.job === 'string' ? readId(params.job) : undefined;
+  const wanted = jobId === undefined ? undefined : await loadJob(book.read, jobId);
+  const job = wanted?.state === 'open' ? wanted : undefined;
+  const back = job ? { href: `/jobs/${job.id}`, words: job.name } : { href: '/on-hand?show=wood', words: 'On hand' };
   // A new question starts the form afresh, with what it was asked by in it.
   const key = JSON.stringify(typed);
   const form = (
@@ -34,6 +40,7 @@ export default async function FitsPage({ searchParams }: { searchParams: Promise
       problems={asked && !read.ok ? read.error : {}}
       prefer={prefer}
       species={await listSpecies(book)}
+      jobId={job?.id}
     />
   );
   const fits =
@@ -42,13 +49,13 @@ export default async function FitsPage({ searchParams }: { searchParams: Promise
       : undefined;
   if (!read.ok || !fits?.ok) {
     return (
-      <Page title={TITLE} back={back}>
+      <Page title={TITLE} context={job ? `for ${job.name}` : undefined} back={back}>
         {form}
       </Page>
     );
   }
   return (
-    <Page title={TITLE} back={back}>
+    <Page title={TITLE} context={job ? `for ${job.name}` : undefined} back={back}>
       <ul className={styles.chips} aria-label="The question">
         {sayQuestion(read.value, { prefer, today, order }).map(({ term, says }) => (
           <li key={term}>
@@ -72,6 +79,7 @@ export default async function FitsPage({ searchParams }: { searchParams: Promise
         query={new URLSearchParams(
           Object.entries(params).flatMap(([name, value]) => [value ?? []].flat().map((one) => [name, one])),
         ).toString()}
+        jobId={job?.id}
       />
     </Page>
   );

@@ -1,4 +1,3 @@
-import type { WhatFits } from '@/app/_server/fits/what-fits';
 import type { JudgedTogether, Member } from '@/app/_server/fits/what-pairs';
 import {
   type FitRow,
@@ -13,6 +12,7 @@ import { riverOf, riverView, togetherViews } from '@/app/(shop)/on-hand/fits/fit
 import { onTheRule } from '@/app/(shop)/on-hand/fits/on-the-rule';
 import { leastMissing, sayCondition, sayRank, sayWouldGive } from '@/app/(shop)/on-hand/fits/say-fit';
 import { sayMass } from '@/app/(shop)/pieces/say-mass';
+import type { ReadRequest } from '@/shared/fit/fit-request';
 import { printOwnLabel } from '@/shared/scan-codes/print-own-label';
 import { minorUnits } from '@/shared/units/minor-units';
 import { type Nanometres, nanometres } from '@/shared/units/nanometres';
@@ -22,7 +22,7 @@ import { microlitres } from '@/shared/units/stock-unit';
 import { sayPieceFace } from '@/shared/wood/say-piece-size';
 
 /** Two pieces that make a top together, or one sawn in two, in words. */
-export function togetherRow(together: JudgedTogether, sizes: WhatFits['sizes'], context: RowContext): FitRow {
+export function togetherRow(together: JudgedTogether, request: ReadRequest, context: RowContext): FitRow {
   const { members, judged, areSisters, topGrams } = together;
   const { prefer, moisture } = context;
   const [one, two] = members;
@@ -40,14 +40,18 @@ export function togetherRow(together: JudgedTogether, sizes: WhatFits['sizes'], 
     id: together.id,
     members: members.map(({ line }, nr) => ({ label: line.label, title: titles[nr] ?? '' })),
     words,
-    views: togetherViews(together, sizes),
-    river: riverView(together, sizes),
+    views: togetherViews(together, request.sizes),
+    river: riverView(together, request),
+    pour:
+      judged.of === 'river' && judged.fit.answer === 'yes'
+        ? { of: 'river', labels: members.map(({ line }) => line.label), marks: [] }
+        : undefined,
     drawn: `${titles.join(' and ')}: ${words}`,
     facts: [
       two ? (areSisters ? 'Sisters from one log' : 'Two pieces of one wood') : 'One piece, sawn down its length',
       ...members.map((member) => sayMember(member, context, say)),
       ...(topGrams === undefined ? [] : [`The wood of the top weighs about ${sayMass(topGrams / 1000, prefer)}`]),
-      ...sayRiver(judged, say, prefer),
+      ...sayRiver(judged, prefer),
       ...(judged.of === 'pair' && judged.fit.answer === 'nearly' ? [sayWouldGive(judged.fit.missing, { prefer })] : []),
     ],
     conditions: members.flatMap(({ line, conditions }) =>
@@ -61,13 +65,10 @@ export function togetherRow(together: JudgedTogether, sizes: WhatFits['sizes'], 
     waste: null,
     why: sayRank(together.reasons, { moisture, prefer }),
     how: [
-      ...members.flatMap(({ line }) => [
-        `${printOwnLabel(line.label)}: ${sayRests(line, say)}`,
-        sayThickness(line, say),
-      ]),
+      ...members.map(({ line }) => `${printOwnLabel(line.label)}: ${sayRests(line, say)} ${sayThickness(line, say)}`),
       judged.of === 'pair'
         ? 'Each half lies at one place in both sisters, whose chalk lines begin at one end, so that they mirror one another. Both were checked again by a second test that shares nothing with the search.'
-        : 'The back of each piece was checked by a second test that shares nothing with the search; the river was measured at every turn of both banks. Which banks go together was looked for on a grid: a yes is a yes, a no among banks is a search and no proof.',
+        : 'The back of each piece was checked by a second test that shares nothing with the search; the river was measured at every turn of both banks, its resin by the outlines themselves. Which banks go together was looked for on a grid: a yes is a yes, a no among banks is a search and no proof.',
       ...(one && areSisters ? ['Sisters are taken together, so no pair is split.'] : []),
     ],
   };
@@ -90,18 +91,17 @@ function sayWords({ judged, members }: JudgedTogether, { prefer }: RowContext): 
   return `nearly: ${onTheRule(length, 'down', prefer)} × ${onTheRule(width, 'down', prefer)} would fit`;
 }
 
-function sayRiver(
-  judged: JudgedTogether['judged'],
-  say: (length: Nanometres) => string,
-  prefer: RowContext['prefer'],
-): readonly string[] {
+/** The search lets a micrometre go: what was asked for is not said to be less for it. */
+const HAIR = 1;
+
+function sayRiver(judged: JudgedTogether['judged'], prefer: RowContext['prefer']): readonly string[] {
   const river = judged.of === 'river' ? riverOf(judged.fit) : undefined;
   if (!river) return [];
   const { narrowest, widest } = river.fit.river;
-  const width = (um: number) => say(nanometres(Math.round(um) * 1000));
+  const width = (um: number, way: 'down' | 'up') => onTheRule(nanometres(Math.round(um) * 1000), way, prefer);
   const resin = printQuantity(microlitres(Math.round(river.fit.resin)), 'uL', { prefer });
   return [
-    `River ${width(narrowest)} to ${width(widest)} wide`,
+    `River ${width(narrowest + HAIR, 'down')} to ${width(widest, 'up')} wide`,
     `${resin} of resin as deep as the top, before leakage and what stays in the cups`,
   ];
 }

@@ -15,6 +15,7 @@ import { piecePage } from '@/app/_server/stock/piece-page';
 import { readingsOfPiece } from '@/app/_server/stock/readings-of-piece';
 import { Code } from '@/app/_ui/code';
 import { Facts } from '@/app/_ui/facts';
+import { LinkKey } from '@/app/_ui/keys';
 import { Page } from '@/app/_ui/page';
 import { Section } from '@/app/_ui/section';
 import { DiscardAct } from '@/app/(shop)/_parts/acts/discard-act';
@@ -30,6 +31,7 @@ import { PrintLabel } from '@/app/(shop)/_parts/stock/print-label';
 import { PromisedTo } from '@/app/(shop)/_parts/stock/promised-to';
 import styles from '@/app/(shop)/_parts/stock/stock.module.css';
 import { FaultsOfThing } from '@/app/(shop)/faults/_parts/faults-of-thing';
+import { pourHref } from '@/app/(shop)/on-hand/fits/pour-href';
 import { ChangePieceAct } from '@/app/(shop)/pieces/_ui/change-piece-act';
 import { FamilyPart } from '@/app/(shop)/pieces/_ui/family-part';
 import { GiveAct } from '@/app/(shop)/pieces/_ui/give-act';
@@ -90,6 +92,7 @@ export default async function PiecePage({ params }: Props) {
   const meant = speciesMeant(line.species);
   const typed = pieceAsTyped(line, prefer);
   const pack = line.form === 'pack' ? packView(line, seller.volumeMm3, prefer) : undefined;
+  const isToFill = line.marks.defects.some(({ decision }) => decision === 'fill');
   const isMarked = countMarks(line.marks) > 0;
   const outline = outlineOfPiece(line);
   const compared = pack ? [] : compareSeller(seller, figured, ourFigures(line, figured, meant), prefer);
@@ -119,6 +122,16 @@ export default async function PiecePage({ params }: Props) {
                 prefer={prefer}
                 off={outline.ok ? marksOffTheWood(outline.value, line.marks) : []}
               />
+              {isToFill && line.facts.inStock ? (
+                <p className={styles.keysRow}>
+                  <LinkKey
+                    variant="ghost"
+                    href={pourHref('', { of: 'fills', labels: [line.label], marks: [] }, line.facts.promisedTo?.id)}
+                  >
+                    Plan the pour of its fills
+                  </LinkKey>
+                </p>
+              ) : null}
             </Section>
           ) : null}
           {compared.length > 0 ? (

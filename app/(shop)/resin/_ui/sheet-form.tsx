@@ -15,10 +15,12 @@ import { keepSheetAction } from '@/app/(shop)/resin/actions';
 import { sayRatioCheck } from '@/app/(shop)/resin/say-sheet';
 import {
   anotherDepth,
+  anotherPotLife,
   fieldOfFact,
   readTypedSheet,
   type SheetField,
   type TypedDepth,
+  type TypedPotLife,
   type TypedSheet,
 } from '@/app/(shop)/resin/typed-sheet';
 import { sayPhotoSize } from '@/shared/photos/photo-limits';
@@ -64,6 +66,9 @@ export function SheetForm({ systemId, name, typed: start, fileName, units }: She
   );
   const setDepth = (nr: number, change: Partial<TypedDepth>) =>
     setTyped({ ...typed, depths: typed.depths.map((row, at) => (at === nr ? { ...row, ...change } : row)) });
+
+  const setPotLife = (nr: number, change: Partial<TypedPotLife>) =>
+    setTyped({ ...typed, potLives: typed.potLives.map((row, at) => (at === nr ? { ...row, ...change } : row)) });
 
   async function keep() {
     setPressed(true);
@@ -154,11 +159,48 @@ export function SheetForm({ systemId, name, typed: start, fileName, units }: She
         </div>
       </fieldset>
       <fieldset className={styles.group}>
+        <legend>Pot life</legend>
+        <p className={styles.soft}>
+          More resin at once heats itself more and thickens sooner: give a row for every mass the sheet names.
+        </p>
+        {typed.potLives.map((row, nr) => (
+          // biome-ignore lint/suspicious/noArrayIndexKey: rows have no name of their own and are only added at the end
+          <div key={nr} className={styles.pair}>
+            <TextField
+              label="Minutes"
+              optional
+              inputMode="decimal"
+              value={row.minutes}
+              onChange={(minutes) => setPotLife(nr, { minutes })}
+              error={error(`potMinutes.${nr}`)}
+            />
+            <TextField
+              label="for a mass of"
+              hint="Usually 100 g"
+              optional
+              value={row.mass}
+              onChange={(mass) => setPotLife(nr, { mass })}
+              error={error(`potMass.${nr}`)}
+            />
+            <TextField
+              label="at a temperature of"
+              hint={`Usually ${units === 'metric' ? '23 °C' : '73 °F'}`}
+              optional
+              value={row.at}
+              onChange={(at) => setPotLife(nr, { at })}
+              error={error(`potAt.${nr}`)}
+            />
+          </div>
+        ))}
+        <div className={styles.rowKeys}>
+          <Key variant="ghost" onClick={() => setTyped({ ...typed, potLives: [...typed.potLives, anotherPotLife()] })}>
+            Add a row for another mass
+          </Key>
+        </div>
+      </fieldset>
+      <fieldset className={styles.group}>
         <legend>Times</legend>
         <div className={styles.pair}>
-          {field('potMinutes', 'Pot life, minutes')}
-          {field('potMass', 'for a mass of', 'Usually 100 g')}
-          {field('potAt', 'at a temperature of', 'Usually 23 °C')}
           {field('againFrom', 'Pour again from, hours')}
           {field('againTo', 'Pour again to, hours', 'While tacky; then it is sanded.')}
           {field('demould', 'Demould after, hours')}

@@ -172,6 +172,7 @@ describe('the acts of a job in its history', () => {
       'Done: Flatten, 25 Nov, before 27 Nov: It is hard.',
     ],
     ['step-added', 'Flatten, 2027-01-04', 'Planned Flatten, 4 Jan 2027'],
+    ['step-part-set', 'River: whole job → Top', 'Said which part it is for: River: whole job → Top'],
     ['job-stage-set', 'agreed → making', 'Moved the job on: agreed → making'],
     ['closed-days-added', 'Holiday, 2026-12-24 to 2027-01-02', 'Closed the workshop: Holiday, 24 Dec to 2 Jan 2027'],
     ['coats-planned', '2 × Oil: 2026-12-04, 2026-12-05', 'Planned coats: 2 × Oil: 4 Dec, 5 Dec'],

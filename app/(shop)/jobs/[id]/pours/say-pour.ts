@@ -2,9 +2,11 @@ import type { LiftLine } from '@/app/_server/pours/lift-rows';
 import type { PourLine } from '@/app/_server/pours/read-pour';
 import type { CalendarDate } from '@/shared/calendar/calendar-date';
 import type { DateOrder } from '@/shared/calendar/date-readings';
+import { daysBetween } from '@/shared/calendar/days-between';
 import { sayDate } from '@/shared/calendar/say-date';
 import { sayWeekday } from '@/shared/calendar/say-weekday';
 import type { LiftCaution } from '@/shared/pour/cautions-of-lift';
+import { type JoinNow, joinAt, type LiftBelow } from '@/shared/pour/join-at';
 import type { PlannedLift } from '@/shared/pour/plan-pour';
 import { decimalText } from '@/shared/units/decimal-text';
 
@@ -41,6 +43,21 @@ export const JOINS_WORDS: Record<PlannedLift['joins'], string> = {
   'sand-first': 'sand the one below first',
 };
 
+/** How the next lift would join the one below on its day, by when that was really poured; nothing where there is none. */
+export function sayJoin(below: LiftBelow | undefined, day: CalendarDate, today: CalendarDate, now: number): string {
+  if (!below) return '';
+  const instant = day > today ? below.at + daysBetween(below.on, day) * DAY_MS : now;
+  return `: ${JOIN_NOW[joinAt(below, instant).joins]}`;
+}
+
+const DAY_MS = 24 * 3_600_000;
+
+const JOIN_NOW: Record<JoinNow, string> = {
+  'too-early': 'the one below is too fresh yet',
+  'while-tacky': JOINS_WORDS['while-tacky'],
+  'sand-first': JOINS_WORDS['sand-first'],
+};
+
 /** What to mind before a lift is mixed. The sheet goes before it. */
 export const CAUTION_WORDS: Record<LiftCaution['code'], string> = {
   'deeper-than-the-sheet':
@@ -48,6 +65,8 @@ export const CAUTION_WORDS: Record<LiftCaution['code'], string> = {
   'thinner-than-the-sheet': 'Thinner than the sheet asks for: it may stay soft.',
   'more-than-the-sheet':
     'More resin at once than the sheet allows: it can run so hot that it cracks, smokes or burns. The fumes are not to be breathed.',
+  'batch-not-measured':
+    'A batch is larger than any the pot life was measured with: it thickens sooner and runs hotter, by how much no rule says. A smaller bucket, or another row on the sheet, makes it known. Pour it out at once: in a wide form it stays cooler.',
   'room-too-warm': 'The room is warmer than the sheet allows: it cures faster and hotter than it says.',
   'room-too-cold': 'The room is colder than the sheet allows: it may stay soft.',
   'no-sheet': 'These numbers were typed, with no sheet behind them.',

@@ -1,5 +1,6 @@
 import { z } from 'zod';
 import { readTypedPlan, SOLIDS, type TypedPlan } from '@/app/(shop)/jobs/[id]/pours/typed-plan';
+import { readRiverQuestion } from '@/app/(shop)/on-hand/fits/river-question';
 import type { CalendarDate } from '@/shared/calendar/calendar-date';
 import { parseCalendarDate } from '@/shared/calendar/calendar-date';
 import type { DateOrder } from '@/shared/calendar/date-readings';
@@ -16,15 +17,18 @@ const words = z.string().max(1000, 'That is too long. A few sentences will do.')
 const typedPlan = z.object({
   name: text,
   systemId: text,
-  from: z.enum(['drawing', 'form', 'shape', 'stations']),
+  from: z.enum(['river', 'drawing', 'form', 'shape', 'stations']),
   fills: z
     .array(z.object({ id: z.string().max(80), name: z.string().max(1200), on: z.boolean(), area: text, depth: text }))
     .max(200),
   shape: z.enum(SOLIDS),
   measures: z.record(z.string().max(20), text),
   wood: text,
-  stations: z.array(z.object({ at: text, width: text })).max(60, 'That is more than 60 stations.'),
+  stations: z
+    .array(z.object({ at: text, width: text, bottom: text, depth: text }))
+    .max(60, 'That is more than 60 stations.'),
   depth: text,
+  riverDepth: text,
   sealArea: text,
   sealRate: text,
   leakage: text,
@@ -38,17 +42,49 @@ const typedPlan = z.object({
   reason: words,
 });
 
+const label = z.string().transform((typed, context) => {
+  const read = parseOwnLabel(typed);
+  if (read.ok) return read.value.code as string;
+  context.addIssue({ code: 'custom', message: 'That is none of our own labels.' });
+  return z.NEVER;
+});
+
+/** What the screen showed of a river; where it runs is searched for again. Square millimetres. */
+const seenArea = z.number().positive().max(400_000_000);
+const river = z.discriminatedUnion('is', [
+  z.object({
+    is: z.literal('asked'),
+    labels: z.array(label).min(1).max(2),
+    asked: z.string().max(1000),
+    area: seenArea,
+  }),
+  z.object({ is: z.literal('kept'), area: seenArea }),
+]);
+
 /** A pour as its form sends it: read here again, whatever the screen made of it. */
 export function pourSchema(typing: Typing) {
   return z
-    .object({ jobId: id, pourId: id.optional(), partId: id.optional(), typed: typedPlan })
-    .transform(({ typed, ...rest }, context) => {
+    .object({
+      jobId: id,
+      pourId: id.optional(),
+      partId: id.nullable().optional(),
+      typed: typedPlan,
+      river: river.optional(),
+    })
+    .transform(({ typed, river: seen, ...rest }, context) => {
       const plan: TypedPlan = typed;
-      const { figures, first, faults } = readTypedPlan(plan, typing);
+      const wanted = plan.from === 'river' ? seen : undefined;
+      const { figures, first, faults } = readTypedPlan(plan, { ...typing, riverArea: wanted?.area });
+      const question = wanted?.is === 'asked' ? readRiverQuestion(wanted.asked, typing) : undefined;
+      if (wanted?.is === 'asked' && !question) {
+        faults.river ??= 'What the river was searched by does not read any more. Search for it again.';
+      }
       for (const [field, message] of Object.entries(faults)) {
         context.addIssue({ code: 'custom', path: [field], message });
       }
-      if (!figures || !first) return z.NEVER;
+      if (!figures || !first || Object.keys(faults).length > 0) return z.NEVER;
+      const asked = wanted?.is === 'asked' && question ? { ...wanted, ...question } : undefined;
+      const filled = wanted?.is === 'kept' ? wanted : asked;
       const { name, reason } = plan;
       return {
         ...rest,
@@ -58,6 +94,7 @@ export function pourSchema(typing: Typing) {
         first,
         reason,
         typed: { plan: JSON.stringify(plan) } as Record<string, string>,
+        ...(filled && { river: filled }),
       };
     });
 }
@@ -78,13 +115,6 @@ export const scanSchema = z.object({
   scan: z.object({ text: z.string().min(1).max(5000), symbology: z.string().max(4).optional() }),
 });
 
-const label = z.string().transform((typed, context) => {
-  const read = parseOwnLabel(typed);
-  if (read.ok) return read.value.code as string;
-  context.addIssue({ code: 'custom', message: 'That is none of our own labels.' });
-  return z.NEVER;
-});
-
 const weight = z.int().nonnegative();
 
 export const weighSchema = z.object({
@@ -96,6 +126,7 @@ export const weighSchema = z.object({
   override: z
     .object({ reason: words.min(1, 'Write why it is used anyway, in a few words.'), inspectionId: id })
     .optional(),
+  below: z.object({ sanded: z.boolean().optional(), early: words.optional() }).optional(),
 });
 
 /** A lift as it was poured, with the room as it is typed. */
@@ -108,6 +139,7 @@ export function liftSchema({ prefer }: Pick<Typing, 'prefer'>) {
       humidity: text,
       note: words,
       reason: words,
+      sanded: z.boolean().optional(),
       photo: z.instanceof(File).optional(),
       happenedOn: z.string().max(10).optional(),
     })

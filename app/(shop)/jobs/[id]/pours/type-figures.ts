@@ -34,7 +34,12 @@ export function typeFigures(figures: PourFigures, units: UnitSystem): Partial<Ty
     return { ...rest, from: 'drawing', fills };
   }
   if (space.from === 'stations') {
-    const stations = space.widths.map(({ at, width }) => ({ at: length(at), width: length(width) }));
+    const stations = space.widths.map(({ at, width, bottom, depth }) => ({
+      at: length(at),
+      width: length(width),
+      bottom: bottom === undefined ? '' : length(bottom),
+      depth: depth === undefined ? '' : length(depth),
+    }));
     return { ...rest, from: 'stations', depth: length(space.depth), stations };
   }
   const { shape, ...measures } = space.solid;

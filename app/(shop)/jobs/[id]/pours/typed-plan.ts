@@ -15,7 +15,10 @@ import type { UnitSystem } from '@/shared/units/unit-system';
 
 /** A thing of a drawing that is to be filled, as it stands in the form. */
 type TypedFill = { id: string; name: string; on: boolean; area: string; depth: string };
-type TypedStation = { at: string; width: string };
+/** One place along a river: its width at the top, at the bottom where that is another, its own depth where it has one. */
+type TypedStation = { at: string; width: string; bottom: string; depth: string };
+
+export const anotherStation = (): TypedStation => ({ at: '', width: '', bottom: '', depth: '' });
 
 export const SOLIDS = ['box', 'cylinder', 'ellipse', 'cone-frustum', 'sloped-tray', 'v-groove'] as const;
 export type SolidShape = (typeof SOLIDS)[number];
@@ -59,13 +62,15 @@ export const MEASURES: Record<SolidShape, readonly (readonly [name: string, word
 export type TypedPlan = {
   name: string;
   systemId: string;
-  from: 'drawing' | 'form' | 'shape' | 'stations';
+  from: 'river' | 'drawing' | 'form' | 'shape' | 'stations';
   fills: TypedFill[];
   shape: SolidShape;
   measures: Record<string, string>;
   wood: string;
   stations: TypedStation[];
   depth: string;
+  /** Of a river that was searched for: its area is the book's, its depth is typed. */
+  riverDepth: string;
   sealArea: string;
   sealRate: string;
   leakage: string;
@@ -86,7 +91,13 @@ export type PlanReading = {
   faults: Record<string, string>;
 };
 
-type Typing = { prefer: UnitSystem; today: CalendarDate; order: DateOrder };
+type Typing = {
+  prefer: UnitSystem;
+  today: CalendarDate;
+  order: DateOrder;
+  /** The area of the river that was searched for, square millimetres. */
+  riverArea?: number | undefined;
+};
 
 /** A square foot in square millimetres (international foot, 1959), and a US fluid ounce in microlitres over it. */
 const SQUARE_FOOT = 92_903.04;
@@ -95,8 +106,11 @@ const FLUID_OUNCE = 29_573.529_562_5;
 /** Fills are typed in square centimetres or square inches. */
 export const SQUARE: Record<UnitSystem, number> = { metric: 100, imperial: 645.16 };
 
+/** Bare wood to be sealed is typed in square metres or square feet. */
+export const BARE: Record<UnitSystem, number> = { metric: 1e6, imperial: SQUARE_FOOT };
+
 /** Reads the whole form; what does not read is named under its field. */
-export function readTypedPlan(typed: TypedPlan, { prefer, today, order }: Typing): PlanReading {
+export function readTypedPlan(typed: TypedPlan, { prefer, today, order, riverArea }: Typing): PlanReading {
   const faults: Record<string, string> = {};
   const fault = (field: string, words: string): undefined => {
     faults[field] ??= words;
@@ -132,7 +146,7 @@ export function readTypedPlan(typed: TypedPlan, { prefer, today, order }: Typing
   if (lifts !== undefined && !(Number.isInteger(lifts) && lifts >= 1 && lifts <= 40)) {
     fault('lifts', 'Give a whole number from 1 to 40, or leave it to the sheet.');
   }
-  const space = spaceOf(typed, { length, number, volume, fault, square: SQUARE[prefer] });
+  const space = spaceOf(typed, { length, number, volume, fault, square: SQUARE[prefer], riverArea });
   const area = typed.sealArea.trim() === '' ? 0 : number('sealArea', typed.sealArea, 10_000);
   const rate = area === 0 ? 0 : number('sealRate', typed.sealRate, 10_000);
   const leakage = number('leakage', typed.leakage, 100);
@@ -159,7 +173,7 @@ export function readTypedPlan(typed: TypedPlan, { prefer, today, order }: Typing
     first,
     figures: {
       space,
-      sealArea: Math.round(area * (metric ? 1e6 : SQUARE_FOOT)),
+      sealArea: Math.round(area * BARE[prefer]),
       // Millilitres a square metre, or fluid ounces a square foot.
       sealPerSquareMetre: microlitres(Math.round(metric ? rate * 1000 : (rate * FLUID_OUNCE * 1e6) / SQUARE_FOOT)),
       leakagePercent: leakage,
@@ -180,27 +194,59 @@ type Readers = {
   fault: (field: string, words: string) => undefined;
   /** What an area is typed in, square millimetres. */
   square: number;
+  riverArea: number | undefined;
 };
 
-function spaceOf(typed: TypedPlan, { length, number, volume, fault, square }: Readers): PourVoid | undefined {
-  if (typed.from === 'drawing') {
-    const chosen = typed.fills.flatMap((fill, nr) => (fill.on ? [{ ...fill, nr }] : []));
-    if (chosen.length === 0) return fault('fills', 'Tick what the resin goes into.');
-    const fills = chosen.map(({ area, depth, nr }) => ({
-      area: (number(`area.${nr}`, area, 1_000_000) ?? 0) * square,
-      depth: length(`depth.${nr}`, depth) ?? nanometres(0),
-    }));
+function spaceOf(
+  typed: TypedPlan,
+  { length, number, volume, fault, square, riverArea }: Readers,
+): PourVoid | undefined {
+  const ticked = () =>
+    typed.fills.flatMap((fill, nr) =>
+      fill.on
+        ? [
+            {
+              area: (number(`area.${nr}`, fill.area, 1_000_000) ?? 0) * square,
+              depth: length(`depth.${nr}`, fill.depth) ?? nanometres(0),
+            },
+          ]
+        : [],
+    );
+  if (typed.from === 'river' || typed.from === 'drawing') {
+    const fills = ticked();
+    if (typed.from === 'river') {
+      if (riverArea === undefined) {
+        return fault('river', 'That river is not there any more. Search for another, or give the size another way.');
+      }
+      const depth = length('riverDepth', typed.riverDepth);
+      if (depth === 0) fault('riverDepth', 'It must be more than nothing.');
+      // The river goes first: it is what the pour is about.
+      fills.unshift({ area: riverArea, depth: depth ?? nanometres(0) });
+    }
+    if (fills.length === 0) return fault('fills', 'Tick what the resin goes into.');
     return fills.every((fill) => fill.area > 0 && fill.depth > 0) ? { from: 'fills', fills } : undefined;
   }
   if (typed.from === 'stations') {
-    const depth = length('depth', typed.depth);
     const rows = typed.stations.filter(({ at, width }) => at.trim() !== '' || width.trim() !== '');
     if (rows.length < 2) return fault('stations', 'Give the width of the river at two places at least.');
-    const widths = rows.map(({ at, width }, nr) => ({
-      at: length(`at.${nr}`, at) ?? nanometres(-1),
-      width: length(`width.${nr}`, width) ?? nanometres(-1),
-    }));
-    const isRead = widths.every(({ at, width }) => at >= 0 && width >= 0);
+    const own = (field: string, text: string) =>
+      text.trim() === '' ? undefined : (length(field, text) ?? nanometres(-1));
+    const widths = rows.map((row, nr) => {
+      const [bottom, depth] = [own(`bottom.${nr}`, row.bottom), own(`deep.${nr}`, row.depth)];
+      if (depth === 0) fault(`deep.${nr}`, 'It must be more than nothing.');
+      return {
+        at: length(`at.${nr}`, row.at) ?? nanometres(-1),
+        width: length(`width.${nr}`, row.width) ?? nanometres(-1),
+        ...(bottom !== undefined && { bottom }),
+        ...(depth !== undefined && { depth }),
+      };
+    });
+    const deepest = Math.max(...widths.map(({ depth = 0 }) => depth));
+    const isOwn = widths.every(({ depth = 0 }) => depth > 0) && typed.depth.trim() === '';
+    const depth = isOwn ? nanometres(deepest) : length('depth', typed.depth);
+    const isRead = widths.every(
+      ({ at, width, bottom = 0, depth: its = 1 }) => Math.min(at, width, bottom) >= 0 && its > 0,
+    );
     return depth && isRead ? { from: 'stations', depth, widths } : undefined;
   }
   const shape = typed.from === 'form' ? 'box' : typed.shape;

@@ -5,8 +5,16 @@ import { FitList, ShortList } from '@/app/(shop)/on-hand/fits/_ui/fit-list';
 import styles from '@/app/(shop)/on-hand/fits/_ui/fits.module.css';
 import type { FitsView } from '@/app/(shop)/on-hand/fits/fits-view';
 
+interface FitAnswersProps {
+  view: FitsView;
+  /** The question, as the address has it. */
+  query: string;
+  /** The job the top is for, where that is known. */
+  jobId: number | undefined;
+}
+
 /** What the wood on hand says to a question. */
-export function FitAnswers({ view }: { view: FitsView }) {
+export function FitAnswers({ view, query, jobId }: FitAnswersProps) {
   const { drawn, more, noes, togetherNoes, tolerance, unmeasured, packs, rough, make } = view;
   if (view.looked === 0) return <NoWood {...view} />;
   return (
@@ -21,7 +29,7 @@ export function FitAnswers({ view }: { view: FitsView }) {
         </p>
       ) : null}
       {drawn.length > 0 ? (
-        <FitList rows={drawn} />
+        <FitList rows={drawn} query={query} jobId={jobId} />
       ) : (
         <Empty
           title={

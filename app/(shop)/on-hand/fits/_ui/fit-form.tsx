@@ -49,10 +49,12 @@ interface FitFormProps {
   problems: QuestionProblems;
   prefer: UnitSystem;
   species: readonly string[];
+  /** The job it is asked for, carried on with the question. */
+  jobId: number | undefined;
 }
 
 /** The top that is asked for. The address keeps what is typed, so an answer can be sent on or come back to. */
-export function FitForm({ first, problems: found, prefer, species }: FitFormProps) {
+export function FitForm({ first, problems: found, prefer, species, jobId }: FitFormProps) {
   const router = useRouter();
   const [pending, start] = useTransition();
   const [typed, setTyped] = useState(first);
@@ -97,6 +99,7 @@ export function FitForm({ first, problems: found, prefer, species }: FitFormProp
 
   return (
     <form ref={form} action="/on-hand/fits" method="get" onSubmit={ask} noValidate className={styles.form}>
+      {jobId === undefined ? null : <input type="hidden" name="job" value={jobId} />}
       <ChoiceChips
         name="shape"
         label="Shape"

@@ -1,18 +1,20 @@
 import Link from 'next/link';
 import { Code } from '@/app/_ui/code';
 import { Fold } from '@/app/_ui/fold';
+import { LinkKey } from '@/app/_ui/keys';
+import { RiverDrawing } from '@/app/_ui/slab/river-drawing';
 import { VerdictPill } from '@/app/_ui/verdict/verdict-pill';
 import { FitDrawing } from '@/app/(shop)/on-hand/fits/_ui/fit-drawing';
 import styles from '@/app/(shop)/on-hand/fits/_ui/fits.module.css';
-import { RiverDrawing } from '@/app/(shop)/on-hand/fits/_ui/river-drawing';
 import type { FitRow } from '@/app/(shop)/on-hand/fits/fit-row';
 import type { ShortRow } from '@/app/(shop)/on-hand/fits/fits-view';
+import { pourHref } from '@/app/(shop)/on-hand/fits/pour-href';
 import type { OwnLabelCode } from '@/shared/scan-codes/own-label';
 import { printOwnLabel } from '@/shared/scan-codes/print-own-label';
 import { printMoney } from '@/shared/units/print-money';
 
 /** The pieces a top fits in, or nearly, drawn to one scale in the order a maker would take them. */
-export function FitList({ rows }: { rows: readonly FitRow[] }) {
+export function FitList({ rows, query, jobId }: { rows: readonly FitRow[]; query: string; jobId: number | undefined }) {
   const wholeMm = Math.max(
     ...rows.flatMap(({ views }) => views.map(({ outline }) => lengthOf(outline.ring) / 1000)),
     1,
@@ -62,6 +64,13 @@ export function FitList({ rows }: { rows: readonly FitRow[] }) {
             </p>
             {row.costNote ? <p>{row.costNote}</p> : null}
             {row.waste ? <p>{row.waste}</p> : null}
+            {row.pour ? (
+              <div className={styles.pour}>
+                <LinkKey variant="ghost" href={pourHref(query, row.pour, jobId)}>
+                  {row.pour.of === 'river' ? 'Plan its pour' : 'Plan the pour of its fills'}
+                </LinkKey>
+              </div>
+            ) : null}
           </div>
           <div className={styles.how}>
             <Fold title="How this was judged">

@@ -13,10 +13,12 @@ interface FitsLiveProps {
   isPart: boolean;
   /** The question, as the address has it. */
   query: string;
+  /** The job the top is for, where that is known. */
+  jobId: number | undefined;
 }
 
 /** The answers; where there is much wood, the largest pieces first and all of it as soon as it was looked at. */
-export function FitsLive({ first, isPart, query }: FitsLiveProps) {
+export function FitsLive({ first, isPart, query, jobId }: FitsLiveProps) {
   const { view, search, stop, again } = useAllFits(first, isPart, query);
   return (
     <>
@@ -52,7 +54,7 @@ export function FitsLive({ first, isPart, query }: FitsLiveProps) {
           </Key>
         </PlainError>
       ) : null}
-      <FitAnswers view={view} />
+      <FitAnswers view={view} query={query} jobId={jobId} />
     </>
   );
 }

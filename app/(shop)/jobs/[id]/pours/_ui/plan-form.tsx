@@ -2,6 +2,8 @@
 
 import { useRouter } from 'next/navigation';
 import { useState } from 'react';
+import type { KeptRiver } from '@/app/_server/pours/kept-river';
+import type { NamedPiece } from '@/app/_server/pours/named-pieces';
 import { useAct } from '@/app/_ui/act/use-act';
 import { DateTextField } from '@/app/_ui/field/date-text-field';
 import { SelectField } from '@/app/_ui/field/select-field';
@@ -11,10 +13,15 @@ import { useNotice } from '@/app/_ui/notice/notice-provider';
 import { PlainError } from '@/app/_ui/plain-error';
 import { giveFeedback } from '@/app/_ui/scanner/feedback';
 import { Section } from '@/app/_ui/section';
+import { type PartChoice, PartField } from '@/app/(shop)/jobs/[id]/_ui/part-field';
+import { NamedPieces } from '@/app/(shop)/jobs/[id]/pours/_ui/named-pieces';
 import { PlanResult } from '@/app/(shop)/jobs/[id]/pours/_ui/plan-result';
 import styles from '@/app/(shop)/jobs/[id]/pours/_ui/pours.module.css';
+import { RiverFields } from '@/app/(shop)/jobs/[id]/pours/_ui/river-fields';
 import { SpaceFields } from '@/app/(shop)/jobs/[id]/pours/_ui/space-fields';
+import { useSealOfBanks } from '@/app/(shop)/jobs/[id]/pours/_ui/use-seal-of-banks';
 import { keepPourAction } from '@/app/(shop)/jobs/[id]/pours/actions';
+import { sayBanks } from '@/app/(shop)/jobs/[id]/pours/say-river';
 import { readTypedPlan, type TypedPlan } from '@/app/(shop)/jobs/[id]/pours/typed-plan';
 import type { CalendarDate } from '@/shared/calendar/calendar-date';
 import type { DateOrder } from '@/shared/calendar/date-readings';
@@ -35,9 +42,17 @@ export type PlanFormProps = {
   job: string;
   /** The pour that is planned anew. */
   pourId?: number;
+  /** The parts of the job, and the one it is for, or likeliest for; null is the whole job. */
+  parts: readonly PartChoice[];
+  part: number | null;
   start: TypedPlan;
   systems: readonly PlanSystem[];
   wood: readonly PlanWood[];
+  /** The river that is offered: as its slabs give it now, or as the pour kept it when it was planned before. */
+  river?: KeptRiver | undefined;
+  isRiverKept?: boolean;
+  /** The pieces it was opened for. */
+  named?: readonly NamedPiece[];
   closed: ClosedDays;
   /** What was begun of it and stays. */
   poured?: PourAsk['poured'];
@@ -48,14 +63,17 @@ export type PlanFormProps = {
 
 /** A pour: what is to be filled, with what, how; beside it what comes out, reckoned while it is typed. */
 export function PlanForm(props: PlanFormProps) {
-  const { jobId, job, pourId, start, systems, wood, closed, poured, today, order, units } = props;
+  const { jobId, job, pourId, start, systems, wood, river, isRiverKept = false, named = [] } = props;
+  const { closed, poured, today, order, units } = props;
   const router = useRouter();
   const say = useNotice();
   const { run, pending, problem } = useAct(keepPourAction);
   const [typed, setTyped] = useState(start);
+  const [partId, setPartId] = useState(props.part);
   const [pressed, setPressed] = useState(false);
   const set = (change: Partial<TypedPlan>) => setTyped((now) => ({ ...now, ...change }));
-  const { figures, first, faults } = readTypedPlan(typed, { prefer: units, today, order });
+  const seal = useSealOfBanks(start, river?.banks, units);
+  const { figures, first, faults } = readTypedPlan(typed, { prefer: units, today, order, riverArea: river?.area });
   const system = systems.find(({ id }) => String(id) === typed.systemId);
   const sheet = system?.sheet ?? undefined;
   const planned =
@@ -71,8 +89,18 @@ export function PlanForm(props: PlanFormProps) {
   async function keep() {
     setPressed(true);
     if (Object.keys(faults).length > 0 || !sheet) return giveFeedback('error');
-    const answered = await run({ jobId, pourId, typed });
-    if (!answered.ok) return giveFeedback('error');
+    const answered = await run({
+      jobId,
+      pourId,
+      partId,
+      typed,
+      river: typed.from === 'river' ? sentRiver(river, isRiverKept) : undefined,
+    });
+    if (!answered.ok) {
+      // The slabs are not what they were: the page shows how they are now, what was typed stays.
+      if (answered.problem.code?.startsWith('river-')) router.refresh();
+      return giveFeedback('error');
+    }
     say({ words: `${typed.name.trim()} is planned.` });
     router.push(`/jobs/${jobId}/pours/${answered.answer.pourId}`);
   }
@@ -98,6 +126,16 @@ export function PlanForm(props: PlanFormProps) {
       <div className={styles.columns}>
         <div className={styles.fields}>
           {text('name', 'Name of the pour', { hint: 'What you call it in the shop, for example River.' })}
+          {props.parts.length > 0 ? (
+            <PartField
+              label="Part it is poured for"
+              hint="What is done to that part waits for it. Poured for the whole job, everything waits."
+              parts={props.parts}
+              value={partId}
+              onChange={setPartId}
+              error={error('partId')}
+            />
+          ) : null}
           <SelectField
             label="Resin"
             none="Choose the resin"
@@ -115,14 +153,46 @@ export function PlanForm(props: PlanFormProps) {
               <a href={`/resin/${system.id}`}>Write its sheet down first</a>.
             </p>
           ) : null}
-          <SpaceFields typed={typed} set={set} wood={wood} units={units} error={error} />
+          <SpaceFields
+            typed={typed}
+            set={(change) => set({ ...change, ...seal.after(typed, change) })}
+            wood={wood}
+            units={units}
+            error={error}
+            river={
+              river || start.from === 'river' ? (
+                <RiverFields
+                  river={river}
+                  jobId={jobId}
+                  depth={typed.riverDepth}
+                  setDepth={(riverDepth) => set({ riverDepth, ...seal.after(typed, { riverDepth }) })}
+                  error={error}
+                  today={today}
+                  order={order}
+                  units={units}
+                />
+              ) : undefined
+            }
+            named={named.length > 0 ? <NamedPieces pieces={named} jobId={jobId} job={job} units={units} /> : undefined}
+          />
           <fieldset className={styles.group}>
             <legend>Beside what it fills</legend>
             <div className={styles.pair}>
-              {text('sealArea', metric ? 'Bare wood to seal, m²' : 'Bare wood to seal, ft²', {
-                optional: true,
-                hint: 'Brushed on before the first lift, so that no air comes out of the wood.',
-              })}
+              <TextField
+                label={metric ? 'Bare wood to seal, m²' : 'Bare wood to seal, ft²'}
+                optional
+                hint={
+                  typed.from === 'river' && river && !seal.isOwn
+                    ? `${sayBanks(river, units)} Brushed on before the first lift.`
+                    : 'Brushed on before the first lift, so that no air comes out of the wood.'
+                }
+                value={typed.sealArea}
+                onChange={(sealArea) => {
+                  seal.typedOver();
+                  set({ sealArea });
+                }}
+                error={error('sealArea')}
+              />
               {text('sealRate', metric ? 'Seal coat, mL a m²' : 'Seal coat, fl oz a ft²')}
               {text('leakage', 'Leaks away, %', { hint: 'Under the form and into checks.' })}
               {text('loss', 'Stays in each bucket', { optional: true })}
@@ -132,7 +202,11 @@ export function PlanForm(props: PlanFormProps) {
             <legend>How it is poured</legend>
             <DateTextField
               label="First day"
-              hint="Closed days are left out."
+              hint={
+                poured
+                  ? 'Closed days are left out, and so are those before the lift below can be poured on.'
+                  : 'Closed days are left out.'
+              }
               today={today}
               order={order}
               aim="ahead"
@@ -187,6 +261,13 @@ export function PlanForm(props: PlanFormProps) {
       </KeyBar>
     </form>
   );
+}
+
+/** What the action is told of the river: what was seen of it, and how to search for it again. */
+function sentRiver(river: KeptRiver | undefined, isKept: boolean) {
+  if (!river) return undefined;
+  const { area, labels, asked } = river;
+  return isKept ? { is: 'kept' as const, area } : { is: 'asked' as const, area, labels, asked };
 }
 
 function PlanTrouble({ what, todo }: { what: string; todo: string }) {

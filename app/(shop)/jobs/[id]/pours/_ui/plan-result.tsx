@@ -39,7 +39,7 @@ export function PlanResult({ plan, sheet, today, order, units }: PlanResultProps
             days.fullCure ? `cured through on ${sayDay(days.fullCure, order, today)}` : '',
           ]
             .filter(Boolean)
-            .join(', ') || 'The sheet does not say when it can be demoulded.'}
+            .join(', ') || 'The sheet does not say when it can be demoulded'}
           .
         </p>
       </Section>
@@ -63,7 +63,9 @@ function PlanLifts({ plan, today, order, units }: Pick<PlanResultProps, 'plan' |
             <span>{sayDay(on, order, today)}</span>
             <span className={styles.soft}>
               {JOINS_WORDS[joins]}
-              {potLife ? `; workable for ${potLife.minutes} min` : ''}
+              {potLife && !potLife.cautions.includes('more-than-the-sheet')
+                ? `; workable for ${potLife.minutes} min`
+                : ''}
             </span>
             <span className={styles.soft}>{sayGrams(mass)}</span>
             {largest ? (
@@ -96,7 +98,7 @@ export function PlanCautions({ plan }: { plan: PourPlan }) {
             </span>
           </li>
         ))}
-        {shorter.has('more-than-the-sheet') ? (
+        {shorter.has('more-than-the-sheet') && !codes.includes('batch-not-measured') ? (
           <li className={styles.caution}>
             <VerdictMark word="care" size={24} />
             <span>

@@ -1,12 +1,19 @@
 'use client';
 
+import type { ReactNode } from 'react';
 import { ChoiceChips } from '@/app/_ui/field/choice-chips';
 import { FieldError } from '@/app/_ui/field/field-shell';
 import { TextField } from '@/app/_ui/field/text-field';
 import { Key } from '@/app/_ui/keys';
 import type { PlanWood } from '@/app/(shop)/jobs/[id]/pours/_ui/plan-form';
 import styles from '@/app/(shop)/jobs/[id]/pours/_ui/pours.module.css';
-import { MEASURES, SOLIDS, type SolidShape, type TypedPlan } from '@/app/(shop)/jobs/[id]/pours/typed-plan';
+import {
+  anotherStation,
+  MEASURES,
+  SOLIDS,
+  type SolidShape,
+  type TypedPlan,
+} from '@/app/(shop)/jobs/[id]/pours/typed-plan';
 import type { UnitSystem } from '@/shared/units/unit-system';
 
 export type SpaceFieldsProps = {
@@ -15,7 +22,13 @@ export type SpaceFieldsProps = {
   wood: readonly PlanWood[];
   units: UnitSystem;
   error: (field: string) => string | undefined;
+  /** What is shown of a river that was searched for; nothing where the pour is about none. */
+  river?: ReactNode;
+  /** The pieces it was opened for. */
+  named?: ReactNode;
 };
+
+const RIVER = { value: 'river', label: 'The river found', hint: 'by the outlines of its slabs' } as const;
 
 const FROM: { value: TypedPlan['from']; label: string; hint: string }[] = [
   { value: 'drawing', label: 'The drawing', hint: 'gaps and fills of its pieces' },
@@ -34,18 +47,27 @@ const SHAPE_WORDS: Record<SolidShape, string> = {
 };
 
 /** What is to be filled: off the drawing, by the size of a form, by widths along a river, or by a shape. */
-export function SpaceFields({ typed, set, wood, units, error }: SpaceFieldsProps) {
+export function SpaceFields({ typed, set, wood, units, error, river, named }: SpaceFieldsProps) {
+  const from = river ? [RIVER, ...FROM] : FROM;
   const example = units === 'metric' ? '40 mm' : '1 1/2 in';
   return (
     <fieldset className={styles.group}>
       <legend>What it fills</legend>
       <ChoiceChips
         label="Known from"
-        options={FROM}
+        options={from}
         value={typed.from}
-        onChange={(value) => set({ from: FROM.find((one) => one.value === value)?.value ?? 'form' })}
+        onChange={(value) => set({ from: from.find((one) => one.value === value)?.value ?? 'form' })}
       />
+      {typed.from === 'river' ? river : null}
+      {typed.from === 'river' || typed.from === 'drawing' ? named : null}
       {typed.from === 'drawing' ? <Fills {...{ typed, set, units, error }} /> : null}
+      {typed.from === 'river' && typed.fills.length > 0 ? (
+        <>
+          <p className={styles.with}>Poured with it? Tick only what lies in the wood of the top, not in the river.</p>
+          <Fills {...{ typed, set, units, error }} />
+        </>
+      ) : null}
       {typed.from === 'form' ? (
         <>
           <Measures shape="box" {...{ typed, set, error, example }} />
@@ -160,7 +182,7 @@ function Stations({ typed, set, error, example }: Part & { example: string }) {
       {error('stations') ? <FieldError id="stations-error">{error('stations') ?? ''}</FieldError> : null}
       {typed.stations.map((row, nr) => (
         // biome-ignore lint/suspicious/noArrayIndexKey: stations have no name of their own and are only added at the end
-        <div key={nr} className={styles.pair}>
+        <div key={nr} className={styles.station}>
           <TextField
             label={`Station ${nr + 1}, along`}
             hint={nr === 0 ? 'From one end of the river.' : undefined}
@@ -171,22 +193,38 @@ function Stations({ typed, set, error, example }: Part & { example: string }) {
           />
           <TextField
             label={`Width at station ${nr + 1}`}
-            hint={nr === 0 ? 'From bank to bank, half way down.' : undefined}
+            hint={nr === 0 ? 'At the top, from bank to bank.' : undefined}
             optional={nr > 1}
             value={row.width}
             onChange={(width) => change(nr, { width })}
             error={error(`width.${nr}`)}
           />
+          <TextField
+            label={`Width at the bottom of station ${nr + 1}`}
+            hint={nr === 0 ? 'Where the banks slope. Empty: as at the top.' : undefined}
+            optional
+            value={row.bottom}
+            onChange={(bottom) => change(nr, { bottom })}
+            error={error(`bottom.${nr}`)}
+          />
+          <TextField
+            label={`Depth at station ${nr + 1}`}
+            hint={nr === 0 ? 'Where it varies. Empty: the depth of the river.' : undefined}
+            optional
+            value={row.depth}
+            onChange={(depth) => change(nr, { depth })}
+            error={error(`deep.${nr}`)}
+          />
         </div>
       ))}
       <div className={styles.rowKeys}>
-        <Key variant="ghost" onClick={() => set({ stations: [...typed.stations, { at: '', width: '' }] })}>
+        <Key variant="ghost" onClick={() => set({ stations: [...typed.stations, anotherStation()] })}>
           Another station
         </Key>
       </div>
       <TextField
         label="Depth of the river"
-        hint={`For example ${example}`}
+        hint={`For example ${example}. Where no station says its own.`}
         value={typed.depth}
         onChange={(depth) => set({ depth })}
         error={error('depth')}

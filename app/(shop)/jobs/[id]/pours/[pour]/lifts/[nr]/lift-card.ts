@@ -1,13 +1,15 @@
+import type { SaidOfBelow } from '@/app/_server/pours/join-below';
 import type { LiftLine } from '@/app/_server/pours/lift-rows';
 import type { PourLine } from '@/app/_server/pours/read-pour';
-import { CAUTION_WORDS } from '@/app/(shop)/jobs/[id]/pours/say-pour';
 import type { CalendarDate } from '@/shared/calendar/calendar-date';
-import { cautionsOfLift } from '@/shared/pour/cautions-of-lift';
-import { type PotLifeHere, potLifeAt } from '@/shared/pour/pot-life-at';
-import type { Parts } from '@/shared/pour/resin-sheet';
-import { type WeighedRatio, weighedRatio } from '@/shared/pour/weighed-ratio';
+import { isNearTarget } from '@/shared/pour/is-near-target';
+import type { LiftBelow } from '@/shared/pour/join-at';
+import type { Parts, ResinSheet } from '@/shared/pour/resin-sheet';
+import { USUAL_TOLERANCE_TENTHS, type WeighedRatio, weighedRatio } from '@/shared/pour/weighed-ratio';
 import type { Purpose } from '@/shared/shelf-life/types/verdict';
+import type { Nanometres } from '@/shared/units/nanometres';
 import { type Milligrams, milligrams } from '@/shared/units/stock-unit';
+import type { TenthsCelsius } from '@/shared/units/tenths-celsius';
 
 export type CardPart = {
   part: 'A' | 'B';
@@ -16,6 +18,8 @@ export type CardPart = {
   weighed: { entryId: number; label: string; lot: string | null; mass: Milligrams }[];
   sum: Milligrams;
   done: boolean;
+  /** Done, and further off what was planned than the sheet allows. */
+  isOff: boolean;
 };
 
 export type CardBatch = {
@@ -38,28 +42,32 @@ export type LiftCard = {
   lastLift: CalendarDate;
   batches: CardBatch[];
   poured: LiftLine['poured'] | null;
-  potLife: PotLifeHere | null;
   toleranceTenths: number;
-  cautions: { code: string; words: string }[];
+  /** What of the sheet the card minds, whatever the room turns out to be. */
+  sheet: Pick<ResinSheet, 'from' | 'depths' | 'potLives' | 'leastRoom' | 'mostRoom'>;
+  /** The room as it was measured at pouring, or else as it was planned. */
+  room: TenthsCelsius;
+  depth: Nanometres;
+  mass: Milligrams;
+  /** Its largest batch. */
+  largest: Milligrams;
   /** The lift below it that is not poured yet. */
   below: number | null;
+  /** The one it is poured on, and what was said of that while this one was weighed or poured. */
+  on: LiftBelow | null;
+  said: SaidOfBelow;
   isOpen: boolean;
 };
 
-/** Where the sheet names no tolerance a part is taken as in when it is within 2 % of its target. Common practice. */
-const NEAR_TENTHS = 20;
-
-/** A lift as its mix card shows it. */
-export function liftCard(pour: PourLine, lift: LiftLine): LiftCard {
+/** A lift as its mix card shows it, with the one it is poured on. */
+export function liftCard(pour: PourLine, lift: LiftLine, { on, said }: Pick<LiftCard, 'on' | 'said'>): LiftCard {
   const { kept } = pour;
   const { sheet, figures } = kept;
   const { parts } = kept.plan.ratio;
-  const toleranceTenths = sheet.toleranceTenths ?? NEAR_TENTHS;
+  const toleranceTenths = sheet.toleranceTenths ?? USUAL_TOLERANCE_TENTHS;
   const largest = milligrams(Math.max(...lift.batches.map(({ total }) => total)));
   const mass = milligrams(lift.batches.reduce((sum, { total }) => sum + total, 0));
-  const cautions = cautionsOfLift(sheet, { depth: lift.depth, mass, room: figures.room })
-    .map(({ code }) => code)
-    .filter((code) => lift.nr > 0 || code === 'no-sheet' || code.startsWith('room'));
+  const { from, depths, potLives, leastRoom, mostRoom } = sheet;
   const below = pour.lifts.find(({ nr, poured }) => nr < lift.nr && !poured);
   return {
     jobId: pour.job.id,
@@ -73,10 +81,15 @@ export function liftCard(pour: PourLine, lift: LiftLine): LiftCard {
     lastLift: pour.lastLift,
     batches: lift.batches.map((_, row) => cardBatch(lift, row + 1, { parts, toleranceTenths, step: figures.step })),
     poured: lift.poured ?? null,
-    potLife: sheet.potLife ? potLifeAt(sheet.potLife, { room: figures.room, mass: largest }) : null,
     toleranceTenths,
-    cautions: cautions.map((code) => ({ code, words: CAUTION_WORDS[code] })),
+    sheet: { from, depths, potLives, leastRoom, mostRoom },
+    room: lift.poured?.room ?? figures.room,
+    depth: lift.depth,
+    mass,
+    largest,
     below: below?.nr ?? null,
+    on,
+    said: { ...said, ...lift.poured?.below },
     isOpen: pour.job.state === 'open',
   };
 }
@@ -100,6 +113,8 @@ export function cardBatch(lift: Pick<LiftLine, 'batches' | 'weighed'>, batch: nu
     target,
     sum,
     done,
+    // Of part B the ratio says it.
+    isOff: part === 'A' && done && !isNearTarget(sum, target, by),
     weighed: inOf(part).map(({ entryId, label, lot, mass }) => ({ entryId, label, lot, mass })),
   });
   const ratio = weighedRatio(a, b, by.parts, by.toleranceTenths);

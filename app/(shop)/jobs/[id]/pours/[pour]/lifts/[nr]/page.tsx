@@ -1,5 +1,6 @@
 import type { Metadata } from 'next';
 import { notFound } from 'next/navigation';
+import { liftBelow, saidBefore } from '@/app/_server/pours/join-below';
 import { Page } from '@/app/_ui/page';
 import { MixCard } from '@/app/(shop)/jobs/[id]/pours/[pour]/lifts/[nr]/_ui/mix-card';
 import { liftCard } from '@/app/(shop)/jobs/[id]/pours/[pour]/lifts/[nr]/lift-card';
@@ -37,9 +38,10 @@ export default async function LiftPage({ params }: Params) {
       back={{ href: `/jobs/${pour.job.id}/pours/${pour.id}`, words: pour.name }}
     >
       <MixCard
-        card={liftCard(pour, lift)}
+        card={liftCard(pour, lift, { on: liftBelow(pour, lift.nr) ?? null, said: saidBefore(lift) })}
         about={`${pour.system.name}, 100 to ${per} by mass, ${depth}. For ${pour.job.name}.`}
         room={printTemperature(pour.kept.figures.room, { prefer: units })}
+        now={Date.now()}
         today={today}
         order={order}
         units={units}

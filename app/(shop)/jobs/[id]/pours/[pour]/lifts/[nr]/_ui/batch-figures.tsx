@@ -7,13 +7,20 @@ import styles from '@/app/(shop)/jobs/[id]/pours/[pour]/lifts/[nr]/_ui/mix-card.
 import { PotLifeClock } from '@/app/(shop)/jobs/[id]/pours/[pour]/lifts/[nr]/_ui/pot-life-clock';
 import type { CardBatch, CardPart, LiftCard } from '@/app/(shop)/jobs/[id]/pours/[pour]/lifts/[nr]/lift-card';
 import { sayGrams } from '@/app/(shop)/jobs/[id]/pours/say-pour';
+import { potLifeAt } from '@/shared/pour/pot-life-at';
 import type { OwnLabelCode } from '@/shared/scan-codes/own-label';
 import { printOwnLabel } from '@/shared/scan-codes/print-own-label';
+import { printTemperature } from '@/shared/units/print-temperature';
 import { milligrams } from '@/shared/units/stock-unit';
+import type { TenthsCelsius } from '@/shared/units/tenths-celsius';
+import type { UnitSystem } from '@/shared/units/unit-system';
 
 export type BatchFiguresProps = {
   card: LiftCard;
   batch: CardBatch;
+  /** The room as it is. */
+  room: TenthsCelsius;
+  units: UnitSystem;
   /** The part that comes now. */
   now?: 'A' | 'B' | undefined;
   /** Weighs more of a part; undefined where nothing more can be weighed. */
@@ -21,10 +28,12 @@ export type BatchFiguresProps = {
 };
 
 /** One bucket: the grams of each part, large, what is in already, the ratio, and the clock once it is mixed. */
-export function BatchFigures({ card, batch, now, onAdd }: BatchFiguresProps) {
+export function BatchFigures({ card, batch, room, units, now, onAdd }: BatchFiguresProps) {
   const { parts, ratio, mixedAt } = batch;
   const many = card.batches.length > 1;
-  const total = milligrams(parts.reduce((sum, { target }) => sum + target, 0));
+  const planned = milligrams(parts.reduce((all, { target }) => all + target, 0));
+  const isIn = milligrams(parts.reduce((all, { sum }) => all + sum, 0));
+  const potLife = potLifeAt(card.sheet.potLives, { room, mass: milligrams(Math.max(planned, isIn)) });
   return (
     <section className={styles.batch} aria-label={many ? `Batch ${batch.batch}` : 'The batch'}>
       {many ? (
@@ -37,7 +46,9 @@ export function BatchFigures({ card, batch, now, onAdd }: BatchFiguresProps) {
           <PartFigure key={part.part} part={part} isNow={now === part.part} />
         ))}
       </ul>
-      <p className={styles.total}>In the bucket {sayGrams(total)}</p>
+      <p className={styles.total}>
+        {isIn === 0 ? `${sayGrams(planned)} in all` : `In the bucket ${sayGrams(isIn)} of ${sayGrams(planned)}`}
+      </p>
       {ratio ? (
         <div className={styles.ratio} data-off={!ratio.within || undefined}>
           <VerdictMark word={ratio.within ? 'use' : 'stop'} size={24} />
@@ -57,8 +68,25 @@ export function BatchFigures({ card, batch, now, onAdd }: BatchFiguresProps) {
           </div>
         </div>
       ) : null}
-      {mixedAt && card.potLife && !card.poured ? (
-        <PotLifeClock name={`pot-${card.liftId}-${batch.batch}`} mixedAt={mixedAt} minutes={card.potLife.minutes} />
+      {mixedAt && potLife && !card.poured ? (
+        <>
+          <PotLifeClock
+            name={`pot-${card.liftId}-${batch.batch}`}
+            mixedAt={mixedAt}
+            minutes={potLife.minutes}
+            measuredWith={
+              potLife.cautions.includes('more-than-the-sheet')
+                ? `${potLife.of.minutes} minutes with ${sayGrams(potLife.of.mass)}`
+                : undefined
+            }
+          />
+          {potLife.cautions.includes('warmer-than-the-sheet') ? (
+            <p className={styles.clockNote}>
+              The room is warmer than the {printTemperature(potLife.of.at, { prefer: units })} it was measured at: the
+              minutes are halved for every 10 °C, a rule of thumb.
+            </p>
+          ) : null}
+        </>
       ) : null}
     </section>
   );

@@ -1,6 +1,7 @@
 'use client';
 
 import { useState } from 'react';
+import type { SaidOfBelow } from '@/app/_server/pours/join-below';
 import type { PullReply } from '@/app/_server/pull/scan-to-pull';
 import { useAct } from '@/app/_ui/act/use-act';
 import { QuantityField } from '@/app/_ui/field/quantity-field';
@@ -20,7 +21,7 @@ import { headline } from '@/app/(shop)/pull/_ui/headline';
 import { ProblemNote } from '@/app/(shop)/pull/_ui/problem-note';
 import { Safety } from '@/app/(shop)/pull/_ui/safety';
 import { sayLeft } from '@/app/(shop)/pull/_ui/say-amount';
-import { sayNever } from '@/app/(shop)/pull/_ui/say-hold';
+import { sayHeldBecause, sayNever } from '@/app/(shop)/pull/_ui/say-hold';
 import { readWeighing, WeighingFields } from '@/app/(shop)/pull/_ui/weighing-fields';
 import { err, ok, type Result } from '@/shared/result/result';
 import { sayReason } from '@/shared/shelf-life/say-reason';
@@ -37,6 +38,8 @@ export type InHandProps = {
   slot: OpenSlot;
   bench: Bench;
   answer: Answer;
+  /** What was said on the card of the lift below. */
+  said: SaidOfBelow;
   onWeighed: () => void;
   onStop: () => void;
 };
@@ -44,7 +47,7 @@ export type InHandProps = {
 const WORD = { stop: 'stop', care: 'care', note: 'use' } as const;
 
 /** A container that was scanned for a part: its verdict for the last lift, then how much of it is in the bucket. */
-export function InHand({ card, slot, bench, answer, onWeighed, onStop }: InHandProps) {
+export function InHand({ card, slot, bench, answer, said, onWeighed, onStop }: InHandProps) {
   const { draft, patch, units, dateOrder: order } = bench;
   const { verdict, line, today, testPour } = answer;
   const { run, pending, problem } = useAct(weighAction, { keepAs: `weigh-${card.liftId}` });
@@ -76,6 +79,7 @@ export function InHand({ card, slot, bench, answer, onWeighed, onStop }: InHandP
       weighed: read.ok ? read.value.weighed : undefined,
       seen: verdict.word,
       override: draft.overriding ? { reason: draft.reasonText.trim(), inspectionId: testPour?.id ?? 0 } : undefined,
+      below: said,
     });
     if (!answered.ok) {
       giveFeedback('error');
@@ -89,7 +93,7 @@ export function InHand({ card, slot, bench, answer, onWeighed, onStop }: InHandP
   const reasons = verdict.reasons.map((reason) => ({
     id: JSON.stringify(reason),
     word: WORD[reason.weight],
-    sentence: sayReason(reason, context),
+    sentence: `${sayReason(reason, context)}${sayHeldBecause(reason, answer)}`,
     toDo: whatToDo(reason, { materialKind: line.kind, prefer: units }),
   }));
   return (

@@ -28,6 +28,9 @@ export function LiftDone({ card, poured, today, order, units }: LiftDoneProps) {
           ...(room === null
             ? []
             : [{ term: 'Room', value: sayRoom(printTemperature(room, { prefer: units }), humidityTenths) }]),
+          ...(card.on && card.said.sanded
+            ? [{ term: 'Before', value: `${sayLift(card.on.nr)} below was sanded` }]
+            : []),
           ...(reason ? [{ term: 'Why all the same', value: reason }] : []),
           ...(note ? [{ term: 'Note', value: note }] : []),
         ]}

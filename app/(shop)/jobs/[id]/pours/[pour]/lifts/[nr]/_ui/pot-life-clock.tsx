@@ -9,11 +9,20 @@ import styles from '@/app/(shop)/jobs/[id]/pours/[pour]/lifts/[nr]/_ui/mix-card.
 /** A bucket that was left this long is not being poured: the clock is put away. */
 const LONGEST_MS = 24 * 60 * 60_000;
 
+export type PotLifeClockProps = {
+  name: string;
+  mixedAt: string;
+  minutes: number;
+  /** What the sheet measured, `40 minutes with 100 g`, where that is less than is in the bucket: then nothing is promised. */
+  measuredWith?: string | undefined;
+};
+
 /**
  * How long a mixed bucket can still be worked. It runs from when the second part was weighed, which the book knows, so it
- * goes on over a reload and on another phone; stirred later, it is started anew and this device remembers.
+ * goes on over a reload and on another phone; stirred later, it is started anew and this device remembers. A bucket larger
+ * than any the sheet measured thickens sooner than its minutes, nobody knows when: the clock counts up.
  */
-export function PotLifeClock({ name, mixedAt, minutes }: { name: string; mixedAt: string; minutes: number }) {
+export function PotLifeClock({ name, mixedAt, minutes, measuredWith }: PotLifeClockProps) {
   const [now, setNow] = useState<number>();
   const [started, setStarted] = useState<number>();
   useEffect(() => {
@@ -34,8 +43,19 @@ export function PotLifeClock({ name, mixedAt, minutes }: { name: string; mixedAt
     <div className={styles.clock} data-over={over || undefined}>
       <p role="timer" aria-live="off">
         {left === undefined ? (
+          measuredWith ? (
+            `The sheet measured ${measuredWith}, less than is in here.`
+          ) : (
+            <>
+              <b className={styles.left}>{minutes}:00</b> to work it
+            </>
+          )
+        ) : measuredWith ? (
           <>
-            <b className={styles.left}>{minutes}:00</b> to work it
+            <b className={styles.left}>{sayClock(minutes * 60_000 - left)}</b>{' '}
+            {over
+              ? `since it was mixed: too long even for what the sheet measured, ${measuredWith}. If it is warm or stringy, do not pour it.`
+              : `since it was mixed. The sheet measured ${measuredWith}: this much thickens sooner. Pour it out now.`}
           </>
         ) : over ? (
           <>

@@ -1,7 +1,9 @@
 'use client';
 
 import { useState } from 'react';
+import type { SaidOfBelow } from '@/app/_server/pours/join-below';
 import { useAct } from '@/app/_ui/act/use-act';
+import { CheckChips } from '@/app/_ui/field/check-chips';
 import { DateTextField } from '@/app/_ui/field/date-text-field';
 import { TextField } from '@/app/_ui/field/text-field';
 import { Key, KeyBar } from '@/app/_ui/keys';
@@ -16,20 +18,34 @@ import type { CalendarDate } from '@/shared/calendar/calendar-date';
 import type { DateOrder } from '@/shared/calendar/date-readings';
 import { readTypedDate } from '@/shared/calendar/read-typed-date';
 import { sayDate } from '@/shared/calendar/say-date';
+import type { JoinNow } from '@/shared/pour/join-at';
 
-export type PourFormProps = { card: LiftCard; room: string; today: CalendarDate; order: DateOrder; onBack: () => void };
+export type PourFormProps = {
+  card: LiftCard;
+  room: string;
+  /** How it joins the lift below now, and what was said of that on the card. */
+  joins: JoinNow | undefined;
+  said: SaidOfBelow;
+  today: CalendarDate;
+  order: DateOrder;
+  onBack: () => void;
+};
 
 /** The last step of a lift: the room as it is, a note, a photo; a reason where something is off. */
-export function PourForm({ card, room: planned, today, order, onBack }: PourFormProps) {
+export function PourForm({ card, room: seen, joins, said, today, order, onBack }: PourFormProps) {
   const { run, pending, problem } = useAct(pourLiftAction, { keepAs: `pour-${card.liftId}` });
-  const [room, setRoom] = useState(planned);
+  const [room, setRoom] = useState(seen);
   const [humidity, setHumidity] = useState('');
   const [note, setNote] = useState('');
-  const [reason, setReason] = useState('');
+  const [reason, setReason] = useState(said.early ?? '');
+  const [sanded, setSanded] = useState(said.sanded ?? false);
   const [dayText, setDayText] = useState('');
   const [photo, setPhoto] = useState<File>();
   const isOff = card.batches.some(({ ratio }) => ratio && !ratio.within);
-  const asksReason = isOff || problem?.fields?.reason !== undefined || reason !== '';
+  const isShort = card.batches.some(({ parts }) => parts.some((part) => part.isOff));
+  const isEarly = joins === 'too-early' && !card.said.early;
+  const asksReason = isOff || isShort || isEarly || problem?.fields?.reason !== undefined || reason !== '';
+  const asksSanded = !card.said.sanded && (joins === 'sand-first' || problem?.fields?.sanded !== undefined);
   const day = dayText.trim() === '' ? undefined : readTypedDate(dayText, { today, order, aim: 'past' });
   const on = day?.ok && day.value.precision === 'day' ? day.value.date : undefined;
 
@@ -43,6 +59,7 @@ export function PourForm({ card, room: planned, today, order, onBack }: PourForm
       humidity,
       note,
       reason,
+      sanded,
       photo,
       happenedOn: on === today ? undefined : on,
     });
@@ -76,10 +93,27 @@ export function PourForm({ card, room: planned, today, order, onBack }: PourForm
           onChange={setHumidity}
           error={problem?.fields?.humidity}
         />
+        {asksSanded && card.on ? (
+          <CheckChips
+            label={`${sayLift(card.on.nr)} below`}
+            options={[{ value: 'sanded', label: 'It is sanded and wiped clean' }]}
+            values={sanded ? ['sanded'] : []}
+            onChange={(values) => setSanded(values.length > 0)}
+            error={problem?.fields?.sanded}
+          />
+        ) : null}
         {asksReason ? (
           <TextField
             label="Why is it poured all the same?"
-            hint={isOff ? 'The ratio is off: it would stay soft. Add what is missing if you can.' : undefined}
+            hint={
+              [
+                isOff ? 'The ratio is off: it would stay soft. Add what is missing if you can.' : '',
+                isShort ? 'It is not as much as was planned.' : '',
+                isEarly ? 'The lift below is too fresh by the sheet.' : '',
+              ]
+                .filter(Boolean)
+                .join(' ') || undefined
+            }
             lines={3}
             value={reason}
             onChange={setReason}
