@@ -19,6 +19,7 @@ import { noteSeen, type Sighting } from '@/app/_server/stocktake/note-seen';
 import { type PostedStocktake, postStocktake } from '@/app/_server/stocktake/post-stocktake';
 import { stocktakePage } from '@/app/_server/stocktake/stocktake-page';
 import { takeOffSighting } from '@/app/_server/stocktake/take-off-sighting';
+import { sayRefusal } from '@/app/_server/words/say-refusal';
 import type { WalkChoice } from '@/shared/stocktake/choices-of';
 import { aSlab, stocked } from '@/tests/support/stock-of-a-test';
 import { by as anyBy, day, freshBook, must, NOW, refusedWith, type TestBook } from '@/tests/support/test-book';
@@ -277,6 +278,36 @@ describe('a stocktake', () => {
     expect(refusedWith(await noteSeen(book, by(), { stocktake: number, text: tin(1) }))).toBe('stocktake-closed');
     expect(refusedWith(await giveUpStocktake(book, by(), { stocktake: number }))).toBe('stocktake-closed');
     expect(refusedWith(await noteSeen(book, by(), { stocktake: 9999, text: tin(1) }))).toBe('not-found');
+    await proven();
+  });
+
+  it.each(['posted', 'given up'] as const)('that was %s is not taken up again beside another walk', async (how) => {
+    const { book } = test;
+    const first = await begin();
+    await see(first, tin(0));
+    if (how === 'posted') await post(first);
+    else must(await giveUpStocktake(book, by(), { stocktake: first }));
+    const closed = await book.read.entry.findFirstOrThrow({ orderBy: { id: 'desc' }, select: { id: true } });
+    const before = await left(tin(1));
+    // A walk of a place inside it is in the way too; one of another place is not.
+    const { stocktake: elsewhere } = must(await beginStocktake(book, by(), { placeLabel: barn }));
+    const { stocktake: inside } = must(await beginStocktake(book, by(), { placeLabel: shelf }));
+    const undo = () => reverseEntry(book, by(), { entryId: closed.id, why: 'Not done yet' });
+    const refused = await undo();
+    expect(refused).toMatchObject({
+      error: { code: 'stocktake-goes-on', facts: { place: 'Low shelf', again: 'Cabinet' } },
+    });
+    if (!refused.ok) {
+      expect(sayRefusal(refused.error).what).toBe(
+        'A stocktake of Low shelf goes on: the one of Cabinet cannot go on again beside it.',
+      );
+    }
+    expect(await left(tin(1))).toBe(before);
+    must(await giveUpStocktake(book, by(), { stocktake: inside }));
+    must(await undo());
+    expect((await walk(first))?.things.length).toBe(4);
+    const { open } = await listStocktakes(book);
+    expect(open.map(({ stocktake }) => stocktake).sort()).toEqual([first, elsewhere].sort());
     await proven();
   });
 

@@ -139,6 +139,7 @@ export default async function WatchPage({ searchParams }: { searchParams: Promis
       )}
       {noteSection('bench')}
       {BEFORE_RULE.map(listSection)}
+      {noteSection('pairs')}
       {noteSection('planned')}
       {noteSection('due')}
       {onRule.length > 0 ? (

@@ -3,6 +3,7 @@ import { readBook } from '@/app/_server/book/read-book';
 import { isFeedSecret } from '@/app/_server/feed/feed-secret';
 import { jobEvents } from '@/app/_server/feed/job-events';
 import { limitEvents } from '@/app/_server/feed/limit-events';
+import { pairEvents } from '@/app/_server/feed/pair-events';
 import { readingEvents } from '@/app/_server/feed/reading-events';
 import { sampleEvents } from '@/app/_server/feed/sample-events';
 import { writeCalendar } from '@/app/_server/feed/write-calendar';
@@ -16,7 +17,13 @@ export async function calendarFor(
   const [fits, head] = await Promise.all([isFeedSecret(book, secret), readBook(book, now)]);
   if (!fits || !head) return undefined;
   const events = (
-    await Promise.all([jobEvents(book), limitEvents(book, head.today), sampleEvents(book), readingEvents(book)])
+    await Promise.all([
+      jobEvents(book),
+      limitEvents(book, head.today),
+      pairEvents(book, head.today),
+      sampleEvents(book),
+      readingEvents(book),
+    ])
   )
     .flat()
     .sort((a, b) => a.day.localeCompare(b.day) || a.id.localeCompare(b.id));

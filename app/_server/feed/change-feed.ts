@@ -7,17 +7,16 @@ export type ChangeFeed = { to: 'new' | 'none' };
 
 /**
  * Makes the calendar's address, makes it another, or ends it. The secret itself stands in no entry: it is 256 bits of
- * chance, kept in the book's title page alone, and the one before it is gone at once.
+ * chance, kept in the book's title page alone, and the one before it is gone at once. Whether there was one is read under
+ * the pen: a press that is sent twice is one press, whatever it changed the first time.
  */
-export const changeFeed: Command<ChangeFeed, { had: boolean }> = async (book, by, input) => {
-  const before = await book.read.book.findUnique({ where: { id: 1 }, select: { feedSecret: true } });
-  const had = before?.feedSecret !== null && before?.feedSecret !== undefined;
-  const kind = input.to === 'none' ? 'feed-ended' : had ? 'feed-renewed' : 'feed-made';
-  return writeEntry(book, { ...by, kind, request: input }, async (pen) => {
+export const changeFeed: Command<ChangeFeed, { had: boolean }> = (book, by, input) =>
+  writeEntry(book, { ...by, kind: 'feed-changed', request: input }, async (pen) => {
+    const before = await pen.tx.book.findUnique({ where: { id: 1 }, select: { feedSecret: true } });
+    const had = (before?.feedSecret ?? null) !== null;
     if (input.to === 'none' && !had) return err({ code: 'no-feed' });
     const feedSecret = input.to === 'none' ? null : randomBytes(32).toString('base64url');
-    await pen.enter({}, { had });
+    await pen.enter({ reference: input.to === 'none' ? 'ended' : had ? 'renewed' : 'made' }, { had });
     await pen.tx.book.update({ where: { id: 1 }, data: { feedSecret }, select: { id: true } });
     return ok({ had });
   });
-};

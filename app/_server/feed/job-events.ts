@@ -1,5 +1,5 @@
 import type { FeedEvent } from '@/app/_server/feed/feed-event';
-import { newestOfJobs } from '@/app/_server/feed/newest-entries';
+import { newestOfJobs, newestOfProducts } from '@/app/_server/feed/newest-entries';
 import { sayStep } from '@/app/_server/watch/say-step';
 import { undoneSteps } from '@/app/_server/watch/undone-steps';
 import type { OpenBook } from '@/prisma/open-book';
@@ -15,20 +15,26 @@ export async function jobEvents(book: OpenBook): Promise<FeedEvent[]> {
       select: { id: true, name: true, client: true, dueOn: true, dayOfUse: true },
     }),
   ]);
-  const newest = await newestOfJobs(
-    book,
-    jobs.map(({ id }) => id),
-  );
+  const [newest, renamed] = await Promise.all([
+    newestOfJobs(
+      book,
+      jobs.map(({ id }) => id),
+    ),
+    newestOfProducts(
+      book,
+      steps.flatMap(({ productId }) => productId ?? []),
+    ),
+  ]);
   const withSteps = new Set(steps.map(({ jobId }) => jobId));
   const entryOf = (jobId: number) => newest.get(jobId) ?? 0;
   return [
     ...steps.map((step) => ({
-      id: `step-${step.id}`,
+      id: step.matter,
       day: step.day,
       summary: `${sayStep(step)}: ${step.job}`,
       description: step.note || 'A step of this job’s time line.',
       path: `/jobs/${step.jobId}`,
-      entryId: Math.max(entryOf(step.jobId), step.entryId),
+      entryId: Math.max(entryOf(step.jobId), step.entryId, renamed.get(step.productId ?? 0) ?? 0),
     })),
     ...jobs.flatMap(({ id, name, client, dueOn, dayOfUse }) => {
       const common = { path: `/jobs/${id}`, entryId: entryOf(id) };

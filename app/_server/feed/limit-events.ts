@@ -21,7 +21,10 @@ const BASIS: Readonly<Record<Limit['basis'], string>> = {
   inspection: 'It rests on a test, which holds to this day. Test it again.',
 };
 
-/** The last good day of every container that is opened or promised to a job; what rests on a test, as its retest. */
+/**
+ * The last good day of every container that is opened or promised to a job; what rests on a test, as its retest. That is
+ * one matter, until when it may be trusted, and one event: a test that carries it further moves the day and the words.
+ */
 export async function limitEvents(book: OpenBook, today: CalendarDate): Promise<FeedEvent[]> {
   const lines = await readContainers(
     book.read,
@@ -40,7 +43,7 @@ export async function limitEvents(book: OpenBook, today: CalendarDate): Promise<
     const what = `${line.product}, ${printOwnLabel(line.label)}`;
     return [
       {
-        id: `${retest ? 'retest' : 'limit'}-${line.stockId}`,
+        id: `limit-${line.stockId}`,
         day: governing.lastGoodDay,
         summary: `${retest ? 'Test again' : 'Last good day'}: ${what}`,
         description: [BASIS[governing.basis], line.place ? `In ${line.place}.` : ''].filter(Boolean).join(' '),

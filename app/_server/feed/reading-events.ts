@@ -1,4 +1,5 @@
 import type { FeedEvent } from '@/app/_server/feed/feed-event';
+import { newestFromPlaces, newestOfPieces } from '@/app/_server/feed/newest-entries';
 import { roomOfPlace } from '@/app/_server/watch/room-of-place';
 import { woodToRead } from '@/app/_server/watch/wood-to-read';
 import type { OpenBook } from '@/prisma/open-book';
@@ -10,12 +11,28 @@ import { readingDue } from '@/shared/wood/reading-due';
 /** The days wood is to be read with a meter: what is promised piece by piece, what dries by its room, the first of them. */
 export async function readingEvents(book: OpenBook): Promise<FeedEvent[]> {
   const [wood, rooms] = await Promise.all([woodToRead(book), roomOfPlace(book)]);
-  const events: FeedEvent[] = [];
-  const drying = new Map<number, { name: string; label: string; day: CalendarDate; count: number; entryId: number }>();
-  for (const piece of wood) {
+  const dated = wood.flatMap((piece) => {
     const day = readingDue({ ...piece, promised: piece.job !== null });
     // What was never read has no day of its own: Watch asks for it every day.
-    if (day === undefined || day === 'never-read') continue;
+    return day === undefined || day === 'never-read' ? [] : [{ piece, day }];
+  });
+  const [newest, left] = await Promise.all([
+    newestOfPieces(
+      book,
+      dated.map(({ piece }) => piece.stockId),
+    ),
+    newestFromPlaces(book),
+  ]);
+  const entryOf = ({ stockId }: { stockId: number }) => newest.get(stockId) ?? 0;
+  // What left a room is in it no more, and changes its day all the same.
+  const leftRoom = new Map<number, number>();
+  for (const [placeId, entryId] of left) {
+    const room = rooms.get(placeId);
+    if (room) leftRoom.set(room.id, Math.max(leftRoom.get(room.id) ?? 0, entryId));
+  }
+  const events: FeedEvent[] = [];
+  const drying = new Map<number, { name: string; label: string; day: CalendarDate; count: number; entryId: number }>();
+  for (const { piece, day } of dated) {
     if (piece.job) {
       events.push({
         id: `reading-${piece.stockId}`,
@@ -25,7 +42,7 @@ export async function readingEvents(book: OpenBook): Promise<FeedEvent[]> {
           .filter(Boolean)
           .join(' '),
         path: `/pieces/${piece.label}`,
-        entryId: piece.entryId,
+        entryId: entryOf(piece),
       });
       continue;
     }
@@ -36,7 +53,7 @@ export async function readingEvents(book: OpenBook): Promise<FeedEvent[]> {
       ...room,
       day: known && known.day < day ? known.day : day,
       count: (known?.count ?? 0) + 1,
-      entryId: Math.max(known?.entryId ?? 0, piece.entryId),
+      entryId: Math.max(known?.entryId ?? leftRoom.get(room.id) ?? 0, entryOf(piece)),
     });
   }
   for (const [id, { name, label, day, count, entryId }] of drying) {

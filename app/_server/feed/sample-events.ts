@@ -5,12 +5,14 @@ import type { OpenBook } from '@/prisma/open-book';
 /** The days to look at kept samples again. */
 export async function sampleEvents(book: OpenBook): Promise<FeedEvent[]> {
   const samples = await samplesToLookAt(book);
-  const looks = await book.read.sampleLook.groupBy({
-    by: ['sampleId'],
+  const looks = await book.read.sampleLook.findMany({
     where: { sampleId: { in: samples.map(({ id }) => id) } },
-    _max: { entryId: true },
+    select: { sampleId: true, entryId: true, entry: { select: { reversedBy: { select: { id: true } } } } },
   });
-  const looked = new Map(looks.map(({ sampleId, _max }) => [sampleId, _max.entryId ?? 0]));
+  const looked = new Map<number, number>();
+  // A look that was taken back moved the day too.
+  for (const { sampleId, entryId, entry } of looks)
+    looked.set(sampleId, Math.max(looked.get(sampleId) ?? 0, entryId, entry.reversedBy?.id ?? 0));
   return samples.map(({ id, entryId, name, lookOn, place, pour }) => ({
     id: `sample-${id}`,
     day: lookOn,

@@ -1,7 +1,6 @@
 import type { Command } from '@/app/_server/act';
 import { writeEntry } from '@/app/_server/ledger/write-entry';
-import { placeAndBelow } from '@/app/_server/places/place-and-below';
-import { openStocktake } from '@/app/_server/stocktake/open-stocktakes';
+import { walkInTheWay } from '@/app/_server/stocktake/walk-in-the-way';
 import { err, ok } from '@/shared/result/result';
 
 /** `stocktake`: its number, that of the entry that began it. */
@@ -18,16 +17,8 @@ export const beginStocktake: Command<{ placeLabel: string }, BegunStocktake> = (
       select: { id: true, name: true },
     });
     if (!place) return err({ code: 'not-found', field: 'placeLabel' });
-    const open = await pen.tx.stocktake.findMany({
-      where: openStocktake,
-      orderBy: { id: 'asc' },
-      select: { placeId: true, place: { select: { name: true } } },
-    });
-    const below = await placeAndBelow(pen.tx, place.id);
-    for (const one of open) {
-      const overlaps = below.includes(one.placeId) || (await placeAndBelow(pen.tx, one.placeId)).includes(place.id);
-      if (overlaps) return err({ code: 'stocktake-goes-on', field: 'placeLabel', facts: { place: one.place.name } });
-    }
+    const other = await walkInTheWay(pen.tx, place.id);
+    if (other !== undefined) return err({ code: 'stocktake-goes-on', field: 'placeLabel', facts: { place: other } });
     const answer = { stocktake: pen.entryId, place: place.name };
     await pen.enter({ placeId: place.id, why: place.name }, answer);
     await pen.tx.stocktake.create({ data: { entryId: pen.entryId, placeId: place.id }, select: { id: true } });

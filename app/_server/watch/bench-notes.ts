@@ -28,7 +28,7 @@ function benchNote(step: UndoneStep, { today, dateOrder: order }: NoteContext): 
     name: sayStep(step),
     label: step.job,
     place: null,
-    id: `step-${step.id}`,
+    id: step.matter,
   };
   if (step.kind === 'demould' && days >= 0) {
     return {
@@ -44,7 +44,7 @@ function benchNote(step: UndoneStep, { today, dateOrder: order }: NoteContext): 
       ...common,
       word: 'stop',
       says: `${days} ${days === 1 ? 'day' : 'days'} late`,
-      why: `It was due ${on} and nobody said it is done. Every later day of this job hangs on it.`,
+      why: `It was due ${on} and nobody said it is done. Whatever waits for it hangs on it.`,
       toDo: 'Say it is done on the job’s page, or move its day.',
     };
   }

@@ -15,7 +15,7 @@ import { amountOf } from '@/shared/units/stock-unit';
 
 /** What is past its limit before the job it is kept for gets to it: promised containers, and needs nothing is kept for. */
 export async function plannedNotes(book: OpenBook, context: NoteContext): Promise<WatchNote[]> {
-  const [uses, needs] = await Promise.all([plannedUses(book), unmetNeeds(book, context.today)]);
+  const [uses, needs] = await Promise.all([plannedUses(book), unmetNeeds(book, context)]);
   return [...uses.flatMap((use) => useNote(use, context)), ...needs.map((need) => needNote(need, context))];
 }
 
@@ -47,7 +47,8 @@ function useNote(use: PlannedUse, { today, dateOrder: order, units: prefer, curr
 
 function needNote(need: UnmetNeed, { today, dateOrder: order, units: prefer }: NoteContext): WatchNote {
   const { needId, jobId, job, name, day, unit, needed, then } = need;
-  const say = (amount: number) => printQuantity(amountOf(unit, amount), unit, { prefer, rounding: 'down' });
+  const say = (amount: number, rounding: 'down' | 'up' = 'down') =>
+    printQuantity(amountOf(unit, amount), unit, { prefer, rounding });
   const on = sayDate(day, { order, today });
   return {
     id: `need-${needId}-${day}-${then}`,
@@ -57,7 +58,7 @@ function needNote(need: UnmetNeed, { today, dateOrder: order, units: prefer }: N
     place: null,
     word: 'stop',
     says: 'not good on the day',
-    why: `${say(needed)} is needed on ${on}. It is on hand, but by then ${then === 0 ? 'none' : `only ${say(then)}`} of it is within its limit.`,
+    why: `Still needed on ${on}: ${say(needed, 'up')}. It is on hand and free, but by then ${then === 0 ? 'none' : `only ${say(then)}`} of it is within its limit.`,
     toDo: 'Buy some that lives past that day, or do that step sooner.',
   };
 }

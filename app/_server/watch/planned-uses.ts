@@ -1,6 +1,7 @@
+import { standingNeeds } from '@/app/_server/needs/standing-needs';
+import { standingOf } from '@/app/_server/promises/standing-of';
 import type { ContainerLine } from '@/app/_server/stock/judgeable';
 import { readContainers } from '@/app/_server/stock/read-containers';
-import { undoneStep } from '@/app/_server/watch/standing-steps';
 import { Prisma } from '@/prisma/generated/client';
 import type { OpenBook } from '@/prisma/open-book';
 import type { CalendarDate } from '@/shared/calendar/calendar-date';
@@ -22,8 +23,8 @@ export type PlannedUse = {
 const MOST = 5000;
 
 /**
- * Every container that is promised to an open job. The day that counts is the last lift of the pour it is promised for,
- * else the day of the step its need hangs on, else the job's day of use.
+ * Every container that is promised to an open job. The day that counts is the one its need says it has to be good to, the
+ * last lift of its pour or the last coat of its finish, else the job's day of use.
  */
 export async function plannedUses(book: OpenBook): Promise<PlannedUse[]> {
   const promised = await book.read.promised.findMany({
@@ -60,35 +61,17 @@ export async function plannedUses(book: OpenBook): Promise<PlannedUse[]> {
   });
 }
 
-/** The last day each promise is needed on, by `job/stock`, where its need hangs on a step or a lift. */
-async function daysOfPromises(book: OpenBook, stockIds: readonly number[]): Promise<Map<string, string>> {
-  const lines = await book.read.promiseLine.findMany({
-    where: {
-      stockId: { in: [...stockIds] },
-      delta: { gt: 0 },
-      reversedBy: null,
-      need: { is: { OR: [{ stepId: { not: null } }, { liftId: { not: null } }] } },
-    },
-    select: {
-      jobId: true,
-      stockId: true,
-      need: { select: { step: { select: { day: true } }, lift: { select: { pourId: true } } } },
-    },
-  });
-  const pours = [...new Set(lines.flatMap(({ need }) => need?.lift?.pourId ?? []))];
-  const lifts = pours.length
-    ? await book.read.step.groupBy({
-        by: ['pourId'],
-        where: { ...undoneStep, pourId: { in: pours }, kind: { in: ['seal', 'lift'] } },
-        _max: { day: true },
-      })
-    : [];
-  const lastLift = new Map(lifts.map(({ pourId, _max }) => [pourId, _max.day]));
-  const days = new Map<string, string>();
-  for (const { jobId, stockId, need } of lines) {
-    const day = (need?.lift && lastLift.get(need.lift.pourId)) ?? need?.step?.day;
+/** The last day what is promised has to be good to, by `job/stock`, where a need that stands says so. */
+async function daysOfPromises(book: OpenBook, stockIds: readonly number[]): Promise<Map<string, CalendarDate>> {
+  const promises = await standingOf(book.read, { stockId: { in: [...stockIds] } });
+  const ids = [...new Set(promises.flatMap(({ needId }) => needId ?? []))];
+  const needs = new Map((await standingNeeds(book.read, { id: { in: ids } })).map((need) => [need.id, need]));
+  const days = new Map<string, CalendarDate>();
+  for (const { jobId, stockId, needId } of promises) {
+    const day = needs.get(needId ?? 0)?.goodTo;
     const key = `${jobId}/${stockId}`;
-    if (day && day > (days.get(key) ?? '')) days.set(key, day);
+    const known = days.get(key);
+    if (day && (!known || day > known)) days.set(key, day);
   }
   return days;
 }

@@ -91,11 +91,14 @@ const costOfLeft = ({ left, size }: ContainerLine, minor = 0n) =>
 /** What is the lot's own matter is one line, however many containers it has; what is the container's is a line each. */
 function groupKey(list: WatchList, line: ContainerLine, verdict: Verdict): string {
   const worst = verdict.reasons[0];
+  // A lot that is held is one matter, whenever each of its containers would end.
+  if (list === 'on-hold' && worst && 'scope' in worst && worst.scope === 'lot') {
+    return `${list} lot ${line.lotId} ${worst.code}`;
+  }
   const ofLot =
     list === 'undated' ||
     list === 'unconfirmed' ||
     list === 'retest' ||
-    (list === 'on-hold' && worst && 'scope' in worst && worst.scope === 'lot') ||
     // Once opened, each has a day of its own.
     ((list === 'expired' || list === 'expiring') && !line.candidate.container.opened);
   return ofLot

@@ -23,13 +23,14 @@ export function sayWatch(
     ...counted(of('expired'), 'past its day', 'past their day'),
     ...counted(of('spoilt'), 'spoilt', 'spoilt'),
     ...counted(of('retest'), 'to test again', 'to test again'),
+    ...counted(lines('pairs'), 'pair of lots to test again', 'pairs of lots to test again'),
     ...counted(of('on-hold'), 'on hold', 'on hold'),
     ...counted(of('forgotten'), 'opened and forgotten', 'opened and forgotten'),
     ...counted(of('undated'), 'without a date', 'without a date'),
     ...counted(of('unconfirmed'), 'with a date to confirm', 'with a date to confirm'),
     ...counted(lines('samples'), 'sample to look at', 'samples to look at'),
     ...counted(lines('readings'), 'moisture reading due', 'moisture readings due'),
-    ...counted(lines('idle'), 'quiet job with stock', 'quiet jobs with stock'),
+    ...counted(lines('idle'), 'promised and not moving', 'promised and not moving'),
     ...counted(heldPieceCount, 'piece of wood on hold', 'pieces of wood on hold'),
   ];
   return parts.length ? `${parts.join(', ')}.` : 'Nothing needs you today.';

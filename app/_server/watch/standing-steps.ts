@@ -10,6 +10,3 @@ export const undoneStep = {
     { OR: [{ pourId: null }, { pour: STANDS }] },
   ],
 } satisfies Prisma.StepWhereInput;
-
-/** Needs that stand, of jobs that are open. */
-export const standingNeed = { job: { state: 'open' }, ...STANDS } satisfies Prisma.NeedWhereInput;

@@ -1,101 +1,104 @@
-import type { ContainerLine } from '@/app/_server/stock/judgeable';
-import { readContainers } from '@/app/_server/stock/read-containers';
-import { standingNeed } from '@/app/_server/watch/standing-steps';
-import { Prisma } from '@/prisma/generated/client';
+import { loadStockFor } from '@/app/_server/needs/load-stock-for';
+import { standingNeeds } from '@/app/_server/needs/standing-needs';
+import { usedOfNeeds } from '@/app/_server/needs/used-of-needs';
 import type { OpenBook } from '@/prisma/open-book';
 import type { CalendarDate } from '@/shared/calendar/calendar-date';
+import { inUnit } from '@/shared/promise/in-unit';
+import type { MaterialNeed, OnHand } from '@/shared/promise/material-need';
+import { planMaterialNeeds } from '@/shared/promise/plan-material-needs';
 import { assess } from '@/shared/shelf-life/assess';
-import type { Purpose } from '@/shared/shelf-life/types/verdict';
-import { inStockUnit } from '@/shared/units/in-stock-unit';
-import { amountOf, type StockUnit } from '@/shared/units/stock-unit';
+import { gramsPerLitre } from '@/shared/units/density';
+import type { StockUnit } from '@/shared/units/stock-unit';
 
-/** A need that what is on hand covers today, and on its day no more: what there is will be past its limit. */
+/** A need that what is on hand and free covers today, and on its day no more: what there is will be past its limit. */
 export type UnmetNeed = {
   needId: number;
   jobId: number;
   job: string;
   name: string;
+  /** What is used for it has to be good to this day. */
   day: CalendarDate;
   unit: StockUnit;
+  /** What is neither taken nor promised of it. */
   needed: number;
-  /** On hand and good enough today, and of that what still is on the day. */
+  /** Free, and good enough today; of that what still is on the day. */
   today: number;
   then: number;
 };
 
-const MOST = 5000;
-
-/** The needs of open jobs that nothing is promised to yet and that what is on hand would cover only if it were earlier. */
-export async function unmetNeeds(book: OpenBook, today: CalendarDate): Promise<UnmetNeed[]> {
-  const needs = await book.read.need.findMany({
-    where: { ...standingNeed, kind: 'material', promiseLines: { none: { delta: { gt: 0 }, reversedBy: null } } },
-    orderBy: { id: 'asc' },
-    take: 1000,
-    select: {
-      id: true,
-      jobId: true,
-      productId: true,
-      systemId: true,
-      resinPart: true,
-      unit: true,
-      amount: true,
-      step: { select: { day: true } },
-      product: { select: { name: true } },
-      system: { select: { name: true } },
-      job: { select: { name: true, purpose: true, dayOfUse: true } },
-    },
-  });
+/**
+ * The needs of open jobs that what is free would cover only if it were earlier. What was taken, and what is promised now,
+ * is off; what was promised once and let go is open again; what is done needs nothing more. What is promised and not good
+ * by then has a line of its own.
+ */
+export async function unmetNeeds(
+  book: OpenBook,
+  { today, currency }: { today: CalendarDate; currency: string },
+): Promise<UnmetNeed[]> {
+  const tx = book.read;
+  const needs = await standingNeeds(tx, { kind: 'material', job: { state: 'open' } });
   if (needs.length === 0) return [];
-  const products = await book.read.product.findMany({
+  const rows = await tx.product.findMany({
     where: {
       OR: [
-        { id: { in: needs.flatMap(({ productId }) => productId ?? []) } },
-        { systemId: { in: needs.flatMap(({ systemId }) => systemId ?? []) } },
+        { id: { in: needs.flatMap(({ product }) => product?.id ?? []) } },
+        { systemId: { in: needs.flatMap(({ system }) => system?.id ?? []) } },
       ],
     },
-    select: { id: true, systemId: true, part: true, densityGramsPerLitre: true },
+    select: { id: true, systemId: true, part: true, unit: true, densityGramsPerLitre: true },
   });
-  if (products.length === 0) return [];
-  const lines = await readContainers(
-    book.read,
-    Prisma.sql`c."productId" IN (${Prisma.join(products.map(({ id }) => id))}) AND s."quantity" > 0`,
-    { most: MOST },
+  const products = new Map(
+    rows.map(({ id, unit, densityGramsPerLitre }) => {
+      const density = densityGramsPerLitre === null ? undefined : gramsPerLitre(densityGramsPerLitre);
+      return [id, { id, unit: unit as StockUnit, density: density?.ok ? density.value : undefined }] as const;
+    }),
   );
-  return needs.flatMap((need): UnmetNeed[] => {
-    const fits = products.filter(({ id, systemId, part }) =>
-      need.productId === null ? systemId === need.systemId && part === need.resinPart : id === need.productId,
-    );
-    const density = new Map(fits.map((product) => [product.id, product.densityGramsPerLitre]));
-    const own = lines.filter((line) => density.has(line.productId));
-    const day = (need.step?.day ?? need.job.dayOfUse) as CalendarDate;
-    const unit = need.unit as StockUnit;
-    const sum = (on: CalendarDate) => goodOn(own, { on, today, purpose: need.job.purpose as Purpose, unit, density });
-    const [now, then] = [sum(today), sum(day)];
-    const needed = Number(need.amount);
-    if (day <= today || now < needed || then >= needed) return [];
-    const name = need.product?.name ?? `${need.system?.name ?? 'Resin'}, part ${need.resinPart}`;
-    return [{ needId: need.id, jobId: need.jobId, job: need.job.name, name, day, unit, needed, today: now, then }];
+  const productsOf = new Map(
+    needs.map(({ id, product, system }) => [
+      id,
+      product
+        ? [product.id]
+        : rows.filter(({ systemId, part }) => systemId === system?.id && part === system?.part).map((row) => row.id),
+    ]),
+  );
+  const densities = new Map([...products.values()].map(({ id, density }) => [id, density]));
+  const [{ stock }, used] = await Promise.all([
+    loadStockFor(tx, [...products.keys()], densities, currency),
+    usedOfNeeds(tx, needs, productsOf, products),
+  ]);
+  const materials = needs.map(
+    (need): MaterialNeed => ({ ...need, used: used.get(need.id) ?? 0, productIds: productsOf.get(need.id) ?? [] }),
+  );
+  const standings = new Map(planMaterialNeeds(materials, stock, [], today).map((each) => [each.needId, each]));
+  return needs.flatMap((need, nr): UnmetNeed[] => {
+    const material = materials[nr];
+    const standing = standings.get(need.id);
+    if (!material || !standing || need.goodTo <= today) return [];
+    const promised = [...standing.reserved, ...standing.failing].reduce((sum, { amount }) => sum + amount, 0);
+    const needed = need.amount - material.used - promised;
+    if (needed <= 0) return [];
+    const { id, jobId, job, unit, goodTo: day } = need;
+    const [now, then] = [freeOn(material, stock, today, today), freeOn(material, stock, day, today)];
+    if (now < needed || then >= needed) return [];
+    const name = need.product?.name ?? `${need.system?.name ?? 'Resin'}, part ${need.system?.part ?? ''}`;
+    return [{ needId: id, jobId, job, name, day, unit, needed, today: now, then }];
   });
 }
 
-function goodOn(
-  lines: readonly ContainerLine[],
-  on: {
-    on: CalendarDate;
-    today: CalendarDate;
-    purpose: Purpose;
-    unit: StockUnit;
-    density: ReadonlyMap<number, number | null>;
-  },
+/** What nobody is promised of the material and is good enough on a day, in the need's unit. */
+function freeOn(
+  { productIds, purpose, unit }: MaterialNeed,
+  stock: readonly OnHand[],
+  on: CalendarDate,
+  today: CalendarDate,
 ): number {
-  return lines.reduce((sum, line) => {
-    const { word } = assess({ ...line.candidate, purpose: on.purpose, dayOfUse: on.on, today: on.today });
-    const left = inStockUnit(
-      amountOf(line.unit, line.left),
-      line.unit,
-      on.unit,
-      on.density.get(line.productId) ?? null,
+  return stock.reduce((sum, { productId, candidate, left, promised, unit: of, density }) => {
+    if (!productIds.includes(productId)) return sum;
+    if (assess({ ...candidate, purpose, dayOfUse: on, today }).word === 'stop') return sum;
+    const free = Math.max(
+      0,
+      promised.reduce((rest, { amount }) => rest - amount, left),
     );
-    return word === 'stop' || !left.ok ? sum : sum + left.value;
+    return sum + (inUnit(free, of, unit, density, 'down') ?? 0);
   }, 0);
 }

@@ -19,7 +19,7 @@ export type WatchList = (typeof WATCH_LISTS)[number];
 /** A limit this many days away, or fewer, is shown; more where the material's own care window is wider. */
 export const SOON_DAYS = 60;
 /** An inspection or test pour that a container rests on is to be made again so many days before it ends. */
-const RETEST_DAYS = 14;
+export const RETEST_DAYS = 14;
 /** Opened longer ago than this and not moved since. */
 export const FORGOTTEN_DAYS = 60;
 

@@ -2,7 +2,7 @@ import type { BookHead } from '@/app/_server/book/read-book';
 import type { VerdictWord } from '@/shared/shelf-life/types/verdict';
 
 /** The parts of Watch that are no list of containers, in the order of the page. */
-export const NOTE_LISTS = ['rags', 'bench', 'planned', 'due', 'samples', 'readings', 'idle'] as const;
+export const NOTE_LISTS = ['rags', 'bench', 'pairs', 'planned', 'due', 'samples', 'readings', 'idle'] as const;
 export type NoteList = (typeof NOTE_LISTS)[number];
 
 /** One line that needs somebody: what it is about, why, and the one thing to do. */

@@ -1,6 +1,7 @@
 import { benchNotes } from '@/app/_server/watch/bench-notes';
 import { idleNotes } from '@/app/_server/watch/idle-notes';
 import { jobsDueEarly } from '@/app/_server/watch/jobs-due-early';
+import { pairNotes } from '@/app/_server/watch/pair-notes';
 import { plannedNotes } from '@/app/_server/watch/planned-notes';
 import { ragNotes } from '@/app/_server/watch/rag-notes';
 import { readingNotes } from '@/app/_server/watch/reading-notes';
@@ -11,6 +12,7 @@ import type { OpenBook } from '@/prisma/open-book';
 const READS: Record<NoteList, (book: OpenBook, context: NoteContext) => Promise<WatchNote[]>> = {
   rags: ragNotes,
   bench: benchNotes,
+  pairs: pairNotes,
   planned: plannedNotes,
   due: jobsDueEarly,
   samples: sampleNotes,

@@ -13,8 +13,6 @@ export type WoodToRead = {
   /** The newest day it was read, and the wettest of that day, tenths of a per cent; null where it never was. */
   lastRead: CalendarDate | null;
   mcTenths: number | null;
-  /** The newest entry about its readings, or that it came by. */
-  entryId: number;
 };
 
 type Row = {
@@ -28,7 +26,6 @@ type Row = {
   job: string | null;
   lastRead: string | null;
   mcTenths: number | bigint | null;
-  entryId: number | bigint | null;
 };
 
 /**
@@ -38,7 +35,7 @@ type Row = {
 export async function woodToRead(book: OpenBook): Promise<WoodToRead[]> {
   const rows = await book.read.$queryRaw<Row[]>`
     WITH stands AS (
-      SELECT r."pieceId", r."takenOn", r."entryId", COALESCE(r."correctedTenths", r."mcTenths") AS "mc"
+      SELECT r."pieceId", r."takenOn", COALESCE(r."correctedTenths", r."mcTenths") AS "mc"
       FROM "Reading" r JOIN "Stock" s ON s."id" = r."pieceId" AND s."quantity" > 0
       WHERE NOT EXISTS (SELECT 1 FROM "Entry" undone WHERE undone."reversesId" = r."entryId")
         AND NOT EXISTS (
@@ -49,15 +46,14 @@ export async function woodToRead(book: OpenBook): Promise<WoodToRead[]> {
     ),
     newest AS (SELECT "pieceId", MAX("takenOn") AS "takenOn" FROM stands GROUP BY "pieceId"),
     wettest AS (
-      SELECT n."pieceId", n."takenOn", MAX(st."mc") AS "mc", MAX(st."entryId") AS "entryId"
+      SELECT n."pieceId", n."takenOn", MAX(st."mc") AS "mc"
       FROM newest n JOIN stands st ON st."pieceId" = n."pieceId" AND st."takenOn" = n."takenOn"
       GROUP BY n."pieceId", n."takenOn"
     )
     SELECT p."stockId", s."label", p."species", p."form", pl."name" AS "place", s."placeId", j."id" AS "jobId",
-      j."name" AS "job", w."takenOn" AS "lastRead", w."mc" AS "mcTenths", COALESCE(w."entryId", m."entryId") AS "entryId"
+      j."name" AS "job", w."takenOn" AS "lastRead", w."mc" AS "mcTenths"
     FROM "Piece" p
     JOIN "Stock" s ON s."id" = p."stockId"
-    LEFT JOIN "Movement" m ON m."id" = s."lastMovementId"
     LEFT JOIN "Place" pl ON pl."id" = s."placeId"
     LEFT JOIN "Job" j ON j."id" = s."ownerJobId" AND j."state" = 'open'
     LEFT JOIN wettest w ON w."pieceId" = p."stockId"
@@ -69,6 +65,5 @@ export async function woodToRead(book: OpenBook): Promise<WoodToRead[]> {
     job: jobId === null || job === null ? null : { id: jobId, name: job },
     lastRead: row.lastRead as CalendarDate | null,
     mcTenths: row.mcTenths === null ? null : Number(row.mcTenths),
-    entryId: Number(row.entryId ?? 0),
   }));
 }

@@ -5,6 +5,7 @@ import { calendarFor } from '@/app/_server/feed/calendar-for';
 import { changeFeed } from '@/app/_server/feed/change-feed';
 import { feedSecret } from '@/app/_server/feed/feed-secret';
 import { addJob } from '@/app/_server/jobs/add-job';
+import { reverseEntry } from '@/app/_server/ledger/reverse-entry';
 import { addPlace } from '@/app/_server/places/add-place';
 import { reserve } from '@/app/_server/promises/reserve';
 import { givePiece } from '@/app/_server/stock/give-piece';
@@ -12,9 +13,12 @@ import { moveStock } from '@/app/_server/stock/move-stock';
 import { openContainer } from '@/app/_server/stock/open-container';
 import { receivePieces } from '@/app/_server/stock/receive-pieces';
 import { recordInspection } from '@/app/_server/stock/record-inspection';
+import { recordReadings } from '@/app/_server/stock/record-readings';
+import { strikeReading } from '@/app/_server/stock/strike-reading';
 import { addStep } from '@/app/_server/timeline/add-step';
 import { finishStep } from '@/app/_server/timeline/finish-step';
 import { GET } from '@/app/feed/[secret]/route';
+import { planned, readyToPour } from '@/tests/support/pour-of-a-test';
 import { aSlab, stocked } from '@/tests/support/stock-of-a-test';
 import { by, day, freshBook, must, NOW, refusedWith, type TestBook, TODAY } from '@/tests/support/test-book';
 
@@ -52,6 +56,29 @@ describe('the calendar feed', () => {
     }));
   };
   const eventOf = async (uid: string) => (await events()).find((event) => event.uid === uid);
+
+  it('makes one address of one press, however often it is sent, and is refused when the key says something else', async () => {
+    const other = await freshBook();
+    try {
+      const press = by();
+      const first = await changeFeed(other.book, press, { to: 'new' });
+      const secretNow = await feedSecret(other.book);
+      expect(await changeFeed(other.book, press, { to: 'new' })).toEqual({
+        ok: true,
+        value: { answer: must(first), replayed: true },
+      });
+      expect(await feedSecret(other.book)).toBe(secretNow);
+      expect(refusedWith(await changeFeed(other.book, press, { to: 'none' }))).toBe('key-used-for-something-else');
+      const end = by();
+      expect(must(await changeFeed(other.book, end, { to: 'none' }))).toEqual({ had: true });
+      expect(await changeFeed(other.book, end, { to: 'none' })).toMatchObject({ ok: true, value: { replayed: true } });
+      // Two presses at once: the second sees what the first did.
+      const both = await Promise.all([1, 2].map(() => changeFeed(other.book, by(), { to: 'new' })));
+      expect(both.map((one) => must(one).had).sort()).toEqual([false, true]);
+    } finally {
+      await other.remove();
+    }
+  });
 
   it('is nowhere before somebody asks for it, and is not found with the empty secret either', async () => {
     expect(await feedSecret(test.book)).toBeNull();
@@ -92,7 +119,8 @@ describe('the calendar feed', () => {
   it('stands with its secret in no entry, and what was done in words', async () => {
     const entries = await test.book.read.entry.findMany({ orderBy: { id: 'asc' } });
     expect(JSON.stringify(entries)).not.toContain(await secret());
-    expect(entries.map(({ kind }) => kind)).toEqual(['book-begun', 'feed-made', 'feed-renewed']);
+    expect(entries.map(({ kind }) => kind)).toEqual(['book-begun', 'feed-changed', 'feed-changed']);
+    expect(entries.map(({ reference }) => reference)).toEqual(['', 'made', 'renewed']);
   });
 
   it('has the steps of open jobs, and their due day; what is done or dropped leaves it', async () => {
@@ -169,8 +197,75 @@ describe('the calendar feed', () => {
         note: 'Hard and clear',
       }),
     );
-    expect(await eventOf(`limit-${await idOf(opened)}`)).toBeUndefined();
-    expect(await eventOf(`retest-${await idOf(opened)}`)).toMatchObject({ day: '2027-03-01' });
+    // The same matter under the same identifier: until when that tin may be trusted.
+    expect(await eventOf(`limit-${await idOf(opened)}`)).toMatchObject({
+      day: '2027-03-01',
+      summary: expect.stringMatching(/^Test again: /),
+    });
+    expect((await events()).filter(({ url }) => url.endsWith(opened))).toHaveLength(1);
+  });
+
+  it('keeps the identifiers of a pour that is planned anew, lift by lift, and counts each change up', async () => {
+    const { book } = test;
+    const ready = await readyToPour(book);
+    const ofJob = async () =>
+      Object.fromEntries(
+        (await events())
+          .filter(({ url }) => url.endsWith(`/jobs/${ready.jobId}`))
+          .map(({ uid = '', day: on, sequence }) => [uid, { on, sequence }]),
+      );
+    const first = await planned(book, ready);
+    const before = await ofJob();
+    const of = (what: string) => `pour-${first.pourId}-${what}`;
+    expect(Object.keys(before)).toEqual(
+      expect.arrayContaining([of('lift-1'), of('lift-2'), of('demould'), of('cure')]),
+    );
+    const anew = await planned(book, ready, { pourId: first.pourId, first: day('2026-12-07') });
+    expect(anew.pourId).not.toBe(first.pourId);
+    const after = await ofJob();
+    expect(Object.keys(after).sort()).toEqual(Object.keys(before).sort());
+    for (const [uid, { on, sequence }] of Object.entries(after)) {
+      expect(on > (before[uid]?.on ?? ''), uid).toBe(true);
+      expect(sequence, uid).toBeGreaterThan(before[uid]?.sequence ?? 0);
+    }
+    const third = await planned(book, ready, { pourId: anew.pourId, first: day('2026-12-14') });
+    expect(Object.keys(await ofJob()).sort()).toEqual(Object.keys(before).sort());
+    // Undone, the plan before stands again under the same identifiers, and nothing counts down.
+    must(await reverseEntry(book, by(), { entryId: third.entryId, why: 'Too late' }));
+    const back = await ofJob();
+    for (const [uid, { on, sequence }] of Object.entries(back)) {
+      expect(on, uid).toBe(after[uid]?.on);
+      expect(sequence, uid).toBeGreaterThan(after[uid]?.sequence ?? 0);
+    }
+    // A second pour of the job is another matter.
+    const second = await planned(book, ready, { name: 'Edge', first: day('2026-12-07') });
+    expect(Object.keys(await ofJob())).toContain(`pour-${second.pourId}-lift-1`);
+  });
+
+  it('counts the day of both lots up when two are tried together', async () => {
+    const { book } = test;
+    const { a, b, jobId } = await readyToPour(book);
+    const idOf = async (label: string) => (await book.read.stock.findUniqueOrThrow({ where: { label } })).id;
+    for (const label of [a, b]) must(await reserve(book, by(), { jobId, items: [{ label, amount: 1000 }] }));
+    const lotOf = async (label: string) =>
+      (await book.read.container.findUniqueOrThrow({ where: { stockId: await idOf(label) } })).lotId;
+    const sequences = async () =>
+      Promise.all([a, b].map(async (label) => (await eventOf(`limit-${await idOf(label)}`))?.sequence ?? 0));
+    const before = await sequences();
+    must(
+      await recordInspection(book, by(), {
+        lotId: await lotOf(a),
+        pairLotId: await lotOf(b),
+        kind: 'test-pour',
+        madeOn: TODAY,
+        passed: false,
+        method: '100 g in a cup',
+        note: 'Soft',
+      }),
+    );
+    const after = await sequences();
+    expect(after[0]).toBeGreaterThan(before[0] ?? 0);
+    expect(after[1]).toBe(after[0]);
   });
 
   it('asks for a reading of promised wood a week after the last, of drying wood by its room after a month', async () => {
@@ -195,6 +290,34 @@ describe('the calendar feed', () => {
       day: '2026-12-25',
       summary: 'Read the drying wood: Barn',
     });
+  });
+
+  it('counts up where a reading is struck out, though the day goes back, and where wood leaves a room', async () => {
+    const { book } = test;
+    const kiln = must(await addPlace(book, by(), { name: 'Kiln room', kind: 'room' })).label;
+    const put = async (label: string, placeLabel: string) =>
+      must(await moveStock(book, by(), { labels: [label], placeLabel }));
+    const wet = async () =>
+      must(await receivePieces(book, by(), aSlab({ reading: { mcTenths: 170, meter: 'pins', spot: '' } }))).pieces[0]
+        ?.label ?? '';
+    const [one, two] = [await wet(), await wet()];
+    await put(one, kiln);
+    await put(two, kiln);
+    const room = await book.read.place.findUniqueOrThrow({ where: { label: kiln } });
+    const event = () => eventOf(`drying-${room.id}`);
+    const before = await event();
+    const barn = await book.read.place.findFirstOrThrow({ where: { name: 'Barn' } });
+    await put(two, barn.label);
+    const left = await event();
+    expect(left?.sequence).toBeGreaterThan(before?.sequence ?? 0);
+    const read = { label: one, takenOn: TODAY, meter: 'pins', readings: [{ mcTenths: 180 }] };
+    must(await recordReadings(book, by(), read));
+    const again = await event();
+    const reading = await book.read.reading.findFirstOrThrow({ orderBy: { id: 'desc' } });
+    must(await strikeReading(book, by(), { readingId: reading.id, label: one, why: 'Wrong board' }));
+    const struck = await event();
+    expect(again?.sequence).toBeGreaterThan(left?.sequence ?? 0);
+    expect(struck?.sequence).toBeGreaterThan(again?.sequence ?? 0);
   });
 
   it('has the look-again days of kept samples', async () => {

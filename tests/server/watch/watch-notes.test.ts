@@ -2,7 +2,9 @@ import { afterEach, beforeEach, describe, expect, it } from 'vitest';
 import { readBook } from '@/app/_server/book/read-book';
 import { addJob } from '@/app/_server/jobs/add-job';
 import { reverseEntry } from '@/app/_server/ledger/reverse-entry';
+import { addNeed } from '@/app/_server/needs/add-need';
 import { addPlace } from '@/app/_server/places/add-place';
+import { releaseAll } from '@/app/_server/promises/release-all';
 import { reserve } from '@/app/_server/promises/reserve';
 import { answerPull } from '@/app/_server/pull/answer-pull';
 import { pullContainer } from '@/app/_server/pull/pull-container';
@@ -15,6 +17,7 @@ import { recordReadings } from '@/app/_server/stock/record-readings';
 import { strikeReading } from '@/app/_server/stock/strike-reading';
 import { weighContainer } from '@/app/_server/stock/weigh-container';
 import { addStep } from '@/app/_server/timeline/add-step';
+import { finishStep } from '@/app/_server/timeline/finish-step';
 import { removeStep } from '@/app/_server/timeline/remove-step';
 import { layOutRags } from '@/app/_server/watch/lay-out-rags';
 import { readWatch } from '@/app/_server/watch/read-watch';
@@ -131,6 +134,7 @@ describe('Watch beside its lists of containers', () => {
       ]);
       const { bench } = await notesOn(0);
       expect(bench.map(({ word }) => word)).toEqual(['stop', 'care', 'care', 'care']);
+      expect(new Set(bench.map(({ id }) => id)).size).toBe(bench.length);
       expect(new Set(bench.map(({ href }) => href))).toEqual(new Set([`/jobs/${jobId}`]));
     });
 
@@ -192,6 +196,59 @@ describe('Watch beside its lists of containers', () => {
       await need(2_000_000n);
       expect(await says('planned')).toEqual(['Deep-pour resin, part A: not good on the day']);
     });
+
+    it('is such a need again once what was promised for it is let go, and not while it is promised or done', async () => {
+      const { productId, labels } = await stocked(test.book, { count: 2 });
+      const [label = ''] = labels;
+      const jobId = await job('Bar top', day('2027-02-01'));
+      await step(jobId, 'assembly', day('2027-02-01'));
+      const { id: stepId } = await test.book.read.step.findFirstOrThrow();
+      const amount = 2_000_000;
+      must(
+        await addNeed(test.book, by(), {
+          jobId,
+          kind: 'product',
+          productId,
+          amount,
+          unit: 'mg',
+          surface: '',
+          stepId,
+          note: '',
+        }),
+      );
+      const need = await test.book.read.need.findFirstOrThrow();
+      const notGood = 'Deep-pour resin, part A: not good on the day';
+      expect(await says('planned')).toEqual([notGood]);
+      // Promised, it is the tin that is short of its day; half of it promised, half the need is open.
+      const promise = (some: number) =>
+        test.book.write(async (tx) => {
+          const { id: entryId } = await tx.entry.findFirstOrThrow({ orderBy: { id: 'desc' }, select: { id: true } });
+          const { id: stockId } = await tx.stock.findUniqueOrThrow({ where: { label }, select: { id: true } });
+          await tx.promiseLine.create({ data: { entryId, jobId, stockId, needId: need.id, delta: BigInt(some) } });
+          const { count } = await tx.promised.updateMany({
+            where: { jobId, stockId },
+            data: { amount: { increment: some } },
+          });
+          if (count === 0) await tx.promised.create({ data: { jobId, stockId, amount: BigInt(some) } });
+        });
+      await promise(amount);
+      expect(await says('planned')).toEqual(['Deep-pour resin, part A: 22 days short']);
+      await promise(-amount / 2);
+      const { planned } = await notesOn(0);
+      expect(planned.map(({ says: words }) => words)).toEqual(['22 days short', 'not good on the day']);
+      expect(planned[1]?.why).toMatch(/^Still needed on Feb 1, 2027: 2 lb 3\.3 oz\./);
+      must(await releaseAll(test.book, by(), { jobId, why: '' }));
+      expect(await says('planned')).toEqual([notGood]);
+      const { entryId } = must(await finishStep(test.book, by(), { stepId, doneOn: TODAY, reason: '' }));
+      expect(await says('planned')).toEqual([]);
+      must(await reverseEntry(test.book, by(), { entryId, why: 'Another job' }));
+      // What was pulled for it is used: of the rest what is free is enough for now only.
+      await pull(label, 1_500_000);
+      expect(await says('planned')).toEqual([notGood]);
+      const ask = { label: labels[1] ?? '', jobId, purpose: 'client' as const, dayOfUse: day('2026-11-25') };
+      must(await pullContainer(test.book, by(), { ...ask, asked: amount, seen: 'care' }));
+      expect(await says('planned')).toEqual([]);
+    });
   });
 
   it('asks to look at a kept sample from its day on, and no more once it is gone', async () => {
@@ -251,13 +308,29 @@ describe('Watch beside its lists of containers', () => {
     });
   });
 
-  it('names a job that keeps stock and that nobody wrote anything of for more than 45 days', async () => {
-    const { labels } = await stocked(test.book);
+  it('names each thing that is kept and not touched, whatever else is written of its job', async () => {
+    const { labels } = await stocked(test.book, { count: 2 });
+    const [kept = '', used = ''] = labels;
     const jobId = await job('Bar top', day('2027-01-05'));
     await job('Nothing kept', day('2027-01-05'));
-    must(await reserve(test.book, by(), { jobId, items: [{ label: labels[0] ?? '', amount: 1 }] }));
-    expect(await says('idle', 45)).toEqual([]);
-    expect(await says('idle', 46)).toEqual(['Bar top: quiet for 46 days']);
+    for (const label of [kept, used]) must(await reserve(test.book, by(), { jobId, items: [{ label, amount: 2000 }] }));
+    expect(await says('idle', 29)).toEqual([]);
+    // Steps and pulls of its job say nothing of a tin that nobody takes from.
+    must(await addStep(test.book, by(25), { jobId, kind: 'coat', name: '', day: day('2027-01-05'), note: '' }));
+    const ask = { label: used, jobId, purpose: 'client' as const, dayOfUse: day('2027-01-05'), asked: 1000 };
+    const answer = await answerPull(test.book, ask, by(25).now);
+    if (!answer.ok) throw new Error(answer.error.code);
+    must(await pullContainer(test.book, by(25), { ...ask, seen: answer.value.verdict.word }));
+    const { idle } = await notesOn(30);
+    expect(idle).toMatchObject([
+      { name: 'Deep-pour resin, part A', says: 'at rest for 30 days', href: `/containers/${kept}`, word: 'care' },
+    ]);
+    expect(idle[0]?.why).toBe('0.07 oz promised to Bar top since Nov 25, and nobody touched it.');
+    // The day after its job's day everything that is still kept is named.
+    expect(await says('idle', 42)).toEqual([
+      'Deep-pour resin, part A: its job’s day has passed',
+      'Deep-pour resin, part A: its job’s day has passed',
+    ]);
   });
 
   it('asks for a test again in the two weeks before the one it rests on ends, and after, instead of its date', async () => {
