@@ -4,13 +4,15 @@ const RANKS: Readonly<Record<Exclude<TraceKind, 'fault'>, number>> = {
   lot: 0,
   container: 1,
   lift: 2,
+  // Beside the jobs: what a lift was poured for, and what was kept of it.
+  sample: 3,
   job: 3,
   piece: 4,
 };
 
 /**
- * The column of each thing, counted from 0 without empty ones: lots, containers, lifts, jobs, pieces, then what was cut
- * out of them, one column a cut, and faults last of all. An edge therefore always runs to the right, whatever order the
+ * The column of each thing, counted from 0 without empty ones: lots, containers, lifts, jobs and samples, pieces, then what
+ * was cut out of them, one column a cut, and faults last of all. An edge therefore always runs to the right, whatever order the
  * things come in; an edge that names a thing which is not there is passed over.
  *
  * `rankTrace(['lot:1', 'job:2'], [])` is `lot:1` in column 0 and `job:2` in column 1.

@@ -1,5 +1,8 @@
-/** What a trace is made of. Material runs from lots by containers and lifts into jobs, and with them into pieces. */
-export const TRACE_KINDS = ['lot', 'container', 'lift', 'job', 'piece', 'fault'] as const;
+/**
+ * What a trace is made of. Material runs from lots by containers and lifts into jobs, and with them into pieces; of a lift,
+ * or of two lots mixed in a cup, a cured sample may be kept.
+ */
+export const TRACE_KINDS = ['lot', 'container', 'lift', 'sample', 'job', 'piece', 'fault'] as const;
 export type TraceKind = (typeof TRACE_KINDS)[number];
 
 /** A thing of the book as a trace names it: `lot:12`. */

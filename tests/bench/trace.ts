@@ -35,6 +35,14 @@ const BARE = `
         AND NOT ${UNDONE('e."id"')}
     UNION SELECT 'piece', s."id" FROM t JOIN "Stock" s ON s."ownerJobId" = t.id
       WHERE t.kind = 'job' AND s."kind" = 'piece'
+    UNION SELECT 'piece', m."stockId" FROM t JOIN "Movement" m ON m."jobFromId" = t.id JOIN "Stock" s ON s."id" = m."stockId"
+      WHERE t.kind = 'job' AND m."jobFromId" IS NOT NULL AND s."kind" = 'piece' AND m."jobToId" IS NOT m."jobFromId"
+        AND COALESCE(m."reversesId", 0) = 0 AND NOT ${UNDONE('m."entryId"')} AND (
+          EXISTS (SELECT 1 FROM "Pour" p JOIN "Lift" l ON l."pourId" = p."id" JOIN "Weighed" w ON w."liftId" = l."id"
+            WHERE p."jobId" = t.id AND w."entryId" < m."entryId" AND NOT ${UNDONE('w."entryId"')})
+          OR EXISTS (SELECT 1 FROM "Entry" e WHERE e."jobId" = t.id AND e."kind" = 'pulled' AND e."id" < m."entryId"
+            AND NOT ${UNDONE('e."id"')}))
+    UNION SELECT 'sample', sa."id" FROM t JOIN "Sample" sa ON sa."liftId" = t.id WHERE t.kind = 'lift'
     UNION SELECT 'piece', p."stockId" FROM t JOIN "Cut" c ON c."pieceId" = t.id JOIN "Piece" p ON p."cutId" = c."entryId"
       WHERE t.kind = 'piece' AND NOT ${UNDONE('c."entryId"')}
   )

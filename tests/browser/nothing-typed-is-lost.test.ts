@@ -61,6 +61,26 @@ describe('what somebody typed', () => {
     await context.close();
   });
 
+  it('is a date typed key by key on the arrival card, and what it can mean is still asked beside the error', async () => {
+    const { page, context } = await visit(browser, served.url);
+    await openCard(page);
+    await page.waitForTimeout(AWAKE_MS);
+    const useBy = page.getByLabel(/^Use by/);
+    await useBy.click();
+    // As fingers type: a hand scanner is quicker, and would be taken for one.
+    await page.keyboard.type('12 Mar 2027', { delay: 70 });
+    expect(await useBy.inputValue()).toBe('12 Mar 2027');
+    const madeOn = page.getByLabel(/^Made on/);
+    await madeOn.click();
+    await page.keyboard.type('1/7/2026', { delay: 70 });
+    await key(page, /^Into the book/).click();
+    await page.getByText('This can mean more than one date. Choose which.').waitFor();
+    await key(page, '1 Jul 2026').first().click();
+    expect(await madeOn.inputValue()).toBe('1 Jul 2026');
+    expect(await useBy.inputValue()).toBe('12 Mar 2027');
+    await context.close();
+  });
+
   it('on the arrival card comes back after another page, its new place too, and goes into the book in one press', async () => {
     const { page, context } = await visit(browser, served.url);
     await openCard(page);

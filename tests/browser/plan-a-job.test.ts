@@ -120,12 +120,12 @@ describe('a job and its time line', () => {
       await page.goto('/jobs', { waitUntil: 'networkidle' });
       await page.getByRole('link', { name: /River desk/ }).click();
       await page.waitForTimeout(AWAKE_MS);
-      // A lift and the day it leaves the form, next week: whatever is done to it before is held.
+      // A lift and the day it leaves the form, next week: until it is poured, whatever would be done to it is held.
       await addStep(page, 'lift', 'Clear lift', inDays(3));
       await addStep(page, 'demould', 'Out of the form', inDays(7));
       const flatten = stepOf(page, 'Flatten it');
       await open(page, 'Move it, or say it is done', flatten);
-      await flatten.getByText(/Clear lift may not leave the form before/).waitFor();
+      await flatten.getByText(/Clear lift is not poured, so nothing of it cures yet/).waitFor();
       await key(page, 'Flatten it is done all the same').click();
       await flatten.getByText('Write why, in a few words: it stays in the history.').waitFor();
       expect(await flatten.getByText('Done', { exact: true }).count()).toBe(0);

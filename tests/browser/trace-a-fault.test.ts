@@ -81,11 +81,21 @@ describe('a soft spot, from the job to the last released tin', () => {
       await page.getByText('Everything that is left is set apart already.').waitFor();
       const held = page.getByRole('list', { name: /^On hold by entry/ });
       await expect.poll(() => held.getByRole('listitem').count(), SOON).toBe(count);
-      const tin = held.getByRole('link').first();
+      // The lots are among them, and what comes in of one later waits with it.
+      const lots = held.getByRole('link', { name: /^Lot / });
+      expect(await lots.count()).toBe(2);
+      await expect.poll(said, SOON).toContain('What comes in of these lots waits with them');
+      const lotHref = (await lots.first().getAttribute('href')) ?? '';
+      const tin = held.getByRole('link', { name: /^[CSBF]-/ }).first();
       const label = (await tin.textContent())?.trim() ?? '';
       await tin.click();
       await page.waitForURL(/\/(containers|pieces)\//);
       await expect.poll(said, SOON).toMatch(/Put all that is left of a fault: soft spot on hold: Soft after a week/i);
+
+      await page.goto(lotHref);
+      await page.getByRole('heading', { name: 'On hold by a trace' }).waitFor();
+      await expect.poll(said, SOON).toMatch(/The whole lot\s+On hold: Soft after a week/);
+      await page.goBack();
 
       // The client's list can be copied, and the release is a decision with its reason.
       await page.goBack();

@@ -1,6 +1,8 @@
 import { describe, expect, it } from 'vitest';
 import { judge } from '@/shared/shelf-life/judge';
+import { sayReason } from '@/shared/shelf-life/say-reason';
 import { suggestContainers } from '@/shared/shelf-life/suggest-containers';
+import { whatToDo } from '@/shared/shelf-life/what-to-do';
 import { candidate, codes, day, input, inspection, printed, TODAY, USE_DAY } from '@/tests/shared/shelf-life/fixtures';
 
 // 21 CFR part 211, current good manufacturing practice, used here as a published model of how dated stock is held. Sections
@@ -36,6 +38,38 @@ describe('21 CFR 211.84 and 211.110: rejected material', () => {
   it('a lot that failed is kept from use whatever its date', () => {
     expect(judge(input({ inspections: [inspection({ passed: false })] })).word).toBe('stop');
     expect(suggest([candidate({ inspections: [inspection({ passed: false })] })], 10).why).toBe('none-good');
+  });
+});
+
+describe('21 CFR 211.84(a): each lot is withheld from use until it is released', () => {
+  const lot = { hold: 'on-hold' as const };
+
+  it('a container of a held lot is withheld, whenever it came and however it is held itself', () => {
+    for (const hold of ['free', 'on-hold'] as const) {
+      const verdict = judge(input({ lot, container: { hold } }));
+      expect(verdict.word).toBe('stop');
+      expect(verdict.reasons[0]).toEqual({ code: 'on-hold', weight: 'stop', scope: 'lot' });
+    }
+  });
+
+  it('the release of the lot releases the container that is free itself, and not one held for a reason of its own', () => {
+    expect(judge(input({ lot: { hold: 'free' }, container: { hold: 'free' } })).word).toBe('use');
+    expect(judge(input({ lot: { hold: 'free' }, container: { hold: 'quarantine' } })).word).toBe('stop');
+  });
+
+  it('the reason names the lot, and what is to be done about the lot', () => {
+    const [reason] = judge(input({ lot })).reasons;
+    if (!reason) throw new Error('There is no reason.');
+    expect(sayReason(reason)).toBe('Its lot is on hold.');
+    expect(whatToDo(reason, { materialKind: 'resin-a', prefer: 'metric' })).toBe(
+      'Release the lot by a recorded decision before it is used.',
+    );
+  });
+});
+
+describe('21 CFR 211.110(c): what is rejected is controlled so that it is not used', () => {
+  it('a held lot is allotted nothing, however little of anything else there is', () => {
+    expect(suggest([candidate({ lot: { hold: 'on-hold' } })], 10)).toMatchObject({ containers: [], reaches: false });
   });
 });
 

@@ -5,6 +5,10 @@
  * - 21 CFR 211.150(b): a system by which the distribution of each lot can be readily determined to facilitate its recall.
  * - 21 CFR 211.188(b)(3): the batch record identifies the specific batch of each component used.
  * - 21 CFR 211.184(c): an inventory record of each component with a reconciliation of the use of each lot.
+ * - 21 CFR 211.84(a): each lot is withheld from use until it was sampled, tested or examined, and released.
+ * - 21 CFR 211.170(b): reserve samples are kept of each lot, stored, and looked at again; what is seen wrong is followed up.
+ * - Regulation (EC) No 178/2002, article 18(2) and (3): whoever something was supplied by, and to, is identified. Article
+ *   14(6): where a part of a lot is unsafe, all of the lot is presumed to be, until it is shown otherwise.
  * - 21 CFR 211.110(c), 211.142(a): rejected or doubtful material is quarantined so that it is not used before release.
  * - 21 CFR 211.165(f), 211.192: a release, or a reprocessing, is a decision that is written down, with its reasons.
  * - 21 CFR 211.22(a): somebody answers for approving or rejecting; who it was is recorded.
@@ -20,14 +24,18 @@ import { settleFault } from '@/app/_server/faults/settle-fault';
 import { changeJob } from '@/app/_server/jobs/change-job';
 import { loadJob } from '@/app/_server/jobs/read-jobs';
 import { answerPull } from '@/app/_server/pull/answer-pull';
+import { keepSample } from '@/app/_server/samples/keep-sample';
 import { holdAll } from '@/app/_server/trace/hold-all';
 import { releaseAll } from '@/app/_server/trace/release-all';
 import { traceFrom } from '@/app/_server/trace/trace-from';
 import { unwrap } from '@/shared/result/result';
 import { parseLength } from '@/shared/units/parse-length';
+import { anotherOf } from '@/tests/support/lot-of-a-test';
 import { readyToPour } from '@/tests/support/pour-of-a-test';
-import { by, freshBook, must, refusedWith, type TestBook, TODAY } from '@/tests/support/test-book';
+import { by, day, freshBook, must, refusedWith, type TestBook, TODAY } from '@/tests/support/test-book';
 import { found, pouredLift, pouredTable } from '@/tests/support/trace-of-a-test';
+
+const RIM = { name: 'Rim of the river', madeOn: day('2026-11-20'), lookOn: day('2027-02-20'), note: '' };
 
 describe('published rules of trace, on a small book', () => {
   let test: TestBook;
@@ -152,6 +160,36 @@ describe('published rules of trace, on a small book', () => {
     expect(held.map(({ stockId }) => stockId)).toContain(table.aId);
     expect(await word()).toBe('stop');
     must(await releaseAll(test.book, by(), { entryId, why: 'The test pour cured hard' }));
+    expect(await word()).not.toBe('stop');
+  });
+
+  it('Regulation (EC) 178/2002, 18(2) and (3): from a kept sample one step back to the jugs, one forward to the client', async () => {
+    const { sampleId } = must(await keepSample(test.book, by(), { ...RIM, liftId: table.liftId }));
+    const { edges, lots, jobs } = await found(test.book, { kind: 'sample', id: sampleId });
+    expect(edges).toContain(`lift:${table.liftId}>sample:${sampleId}`);
+    expect(edges).toContain(`container:${table.aId}>lift:${table.liftId}`);
+    expect(edges).toContain(`lift:${table.liftId}>job:${table.jobId}`);
+    expect([lots, jobs]).toEqual([[table.lotA, table.lotB], [table.jobId]]);
+  });
+
+  it('21 CFR 211.170(b): the reserve sample of a lot is found from the lot, with where it is and when it is looked at', async () => {
+    const { samples, traced } = await found(test.book, { kind: 'lot', id: table.lotA });
+    const kept = traced?.nodes.filter(({ kind }) => kind === 'sample');
+    expect(kept).toMatchObject([{ id: samples[0], title: RIM.name, day: RIM.lookOn, state: 'kept' }]);
+  });
+
+  it('Regulation (EC) 178/2002, 14(6): one bad jug and all of its lot is held, what is still to come too; 21 CFR 211.84(a)', async () => {
+    const ask = { kind: 'container' as const, id: table.bId, wide: false, why: 'Soft where this jug went' };
+    const { entryId, lots } = must(await holdAll(test.book, by(), ask));
+    expect(lots.map(({ stockId }) => stockId)).toEqual([table.lotB]);
+    const later = await anotherOf(test.book, table.lotB);
+    expect(later.lotHold).toBe('on-hold');
+    const word = async () => {
+      const pull = { label: later.label, asked: 1000, dayOfUse: TODAY, purpose: 'client' as const };
+      return unwrap(await answerPull(test.book, pull, by().now)).verdict.word;
+    };
+    expect(await word()).toBe('stop');
+    must(await releaseAll(test.book, by(), { entryId, why: 'A test of another jug cured hard' }));
     expect(await word()).not.toBe('stop');
   });
 

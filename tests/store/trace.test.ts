@@ -2,6 +2,7 @@ import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { cutPiece } from '@/app/_server/cuts/cut-piece';
 import { recordFault } from '@/app/_server/faults/record-fault';
 import { addJob } from '@/app/_server/jobs/add-job';
+import { setStage } from '@/app/_server/jobs/set-stage';
 import { history } from '@/app/_server/ledger/history';
 import { proveBook } from '@/app/_server/ledger/prove-book';
 import { reverseEntry } from '@/app/_server/ledger/reverse-entry';
@@ -15,6 +16,7 @@ import { releaseAll } from '@/app/_server/trace/release-all';
 import { stillHeld } from '@/app/_server/trace/still-held';
 import { traceFrom } from '@/app/_server/trace/trace-from';
 import { sayRefusal } from '@/app/_server/words/say-refusal';
+import { TRACE_KINDS } from '@/shared/trace/trace-graph';
 import { nanometres } from '@/shared/units/nanometres';
 import { g } from '@/tests/support/pour-figures';
 import { readyToPour } from '@/tests/support/pour-of-a-test';
@@ -180,11 +182,36 @@ describe('a trace', () => {
     expect(states.get(`piece:${offcut}`)).toBe('here');
     const up = await found(test.book, { kind: 'piece', id: offcut });
     expect(up.pieces).toEqual([table.slabId, offcut]);
+    // It was cut off after the pour: the resin may be in it, though it is no job's now.
+    expect(up.jobs).toEqual([table.jobId]);
+    expect(up.lots).toContain(table.lotA);
+    expect((await found(test.book, { kind: 'lot', id: table.lotA })).pieces).toEqual([table.slabId, kept, offcut]);
     const label = (await test.book.read.stock.findUniqueOrThrow({ where: { id: kept } })).label ?? '';
     must(await givePiece(test.book, by(), { label, act: 'take', jobId: table.jobId }));
     const ofJob = await found(test.book, { kind: 'job', id: table.jobId });
-    expect(ofJob.pieces).toEqual([table.slabId, kept]);
+    expect(ofJob.pieces).toEqual([table.slabId, kept, offcut]);
     expect(ofJob.traced?.nodes.find(({ id, kind }) => kind === 'piece' && id === kept)?.state).toBe('taken');
+  });
+
+  it('keeps a piece that a job let go of after it was poured, and none that left before', async () => {
+    const table = await pouredTable(test.book);
+    const { pieces } = must(await receivePieces(test.book, by(), aSlab()));
+    const [early] = pieces;
+    const lot = { kind: 'lot' as const, id: table.lotA };
+    // Dropping the job frees the slab; the lot still leads to it, and it back to the lot.
+    must(await setStage(test.book, by(), { jobId: table.jobId, stage: 'dropped', reason: 'The client withdrew' }));
+    expect(await test.book.read.stock.findUnique({ where: { id: table.slabId } })).toMatchObject({ ownerJobId: null });
+    expect((await found(test.book, lot)).pieces).toEqual([table.slabId]);
+    expect((await found(test.book, { kind: 'piece', id: table.slabId })).lots).toContain(table.lotA);
+
+    const ready = await readyToPour(test.book);
+    const label = early?.label ?? '';
+    must(await givePiece(test.book, by(), { label, act: 'promise', jobId: ready.jobId }));
+    must(await givePiece(test.book, by(), { label, act: 'free' }));
+    await pouredLift(test.book, ready);
+    const ofOther = await found(test.book, { kind: 'job', id: ready.jobId });
+    expect(ofOther.lifts).toHaveLength(1);
+    expect(ofOther.pieces).toEqual([]);
   });
 
   it('stops where it was told to, and says how much it left out', async () => {
@@ -198,7 +225,7 @@ describe('a trace', () => {
   });
 
   it('is nothing where there is no such thing, and a fault never recorded leads nowhere', async () => {
-    for (const kind of ['lot', 'container', 'lift', 'job', 'piece', 'fault'] as const) {
+    for (const kind of TRACE_KINDS) {
       expect(await traceFrom(test.book.read, { kind, id: 99_999 })).toBeUndefined();
     }
   });
@@ -215,7 +242,9 @@ describe('a trace', () => {
       expect(answer.held.map(({ stockId }) => stockId).sort((a, b) => a - b)).toEqual(
         [table.aId, table.slabId, sealed].sort((a, b) => a - b),
       );
-      expect(await Promise.all([table.aId, sealed, table.slabId, held, table.bId].map(holdOf))).toEqual([
+      expect(answer.lots.map(({ stockId }) => stockId)).toEqual([table.lotA]);
+      expect(await Promise.all([table.lotA, table.aId, sealed, table.slabId, held, table.bId].map(holdOf))).toEqual([
+        'on-hold',
         'on-hold',
         'on-hold',
         'on-hold',
@@ -262,13 +291,19 @@ describe('a trace', () => {
       must(await changeHold(test.book, by(), { stockId: sealed, hold: 'recalled', why: 'The maker wrote' }));
       expect(refusedWith(await releaseAll(test.book, by(), { entryId, why: ' ' }))).toBe('release-needs-reason');
       expect((await stillHeld(test.book.read, { entryId })).map(({ stockId }) => stockId)).toEqual([
+        table.lotA,
         table.aId,
         table.slabId,
       ]);
       const asker = by();
       const released = must(await releaseAll(test.book, asker, { entryId, why: 'Test pour cured hard' }));
-      expect(released.labels).toHaveLength(2);
-      expect(await Promise.all([table.aId, table.slabId, sealed].map(holdOf))).toEqual(['free', 'free', 'recalled']);
+      expect(released).toMatchObject({ labels: { length: 2 }, lots: 1 });
+      expect(await Promise.all([table.lotA, table.aId, table.slabId, sealed].map(holdOf))).toEqual([
+        'free',
+        'free',
+        'free',
+        'recalled',
+      ]);
       expect(await releaseAll(test.book, asker, { entryId, why: 'Test pour cured hard' })).toMatchObject({
         value: { replayed: true },
       });
@@ -283,7 +318,7 @@ describe('a trace', () => {
         await holdAll(test.book, by(), { kind: 'lot', id: table.lotA, wide: false, why: 'Wrong lot' }),
       );
       must(await undo(entryId));
-      expect(await Promise.all([table.aId, table.slabId].map(holdOf))).toEqual(['free', 'free']);
+      expect(await Promise.all([table.lotA, table.aId, table.slabId].map(holdOf))).toEqual(['free', 'free', 'free']);
       expect(await stillHeld(test.book.read, { entryId })).toEqual([]);
     });
   });

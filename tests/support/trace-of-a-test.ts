@@ -63,6 +63,7 @@ export async function found(book: OpenBook, start: TraceStart, more?: Parameters
     lots: of('lot'),
     containers: of('container'),
     lifts: of('lift'),
+    samples: of('sample'),
     jobs: of('job'),
     pieces: of('piece'),
     faults: of('fault'),

@@ -1,3 +1,4 @@
+import { type HeldLot, sayHeldLot } from '@/app/(shop)/arrive/say-held-lot';
 import type { CalendarDate } from '@/shared/calendar/calendar-date';
 import type { DateOrder } from '@/shared/calendar/date-readings';
 import { sayDate } from '@/shared/calendar/say-date';
@@ -8,19 +9,26 @@ import type { Verdict } from '@/shared/shelf-life/types/verdict';
 import { whatToDo } from '@/shared/shelf-life/what-to-do';
 
 /** What is said at the door depends on the day, the kind of material, and the units and the order of dates of the book. */
-export type DoorContext = AdviceContext & { readonly today: CalendarDate; readonly order: DateOrder };
+export type DoorContext = AdviceContext & {
+  readonly today: CalendarDate;
+  readonly order: DateOrder;
+  /** The lot of the book it belongs to. */
+  readonly lot?: HeldLot;
+};
 
 const days = (count: number) => `${count} ${count === 1 ? 'day' : 'days'}`;
 
 /** A verdict at the door in one or two lines: nothing is needed yet, so it speaks of today and not of a day of use. */
 export function sayArrival(
   verdict: Verdict,
-  { today, order, prefer }: DoorContext,
+  { today, order, prefer, lot }: DoorContext,
 ): readonly [string] | readonly [string, string] {
   const worst = verdict.reasons[0];
   const { governing } = verdict;
   const good = governing && `Good to ${sayDate(governing.lastGoodDay, { order, today })}.`;
   if (!worst || worst.code === 'house-default') return [good ?? 'Keeps. No limit is stated.'];
+  const held = isOfLot(worst) && lot ? sayHeldLot(lot) : undefined;
+  if (held) return held;
   if (worst.code === 'past-limit') {
     return [
       `It was good to ${sayDate(worst.limit.lastGoodDay, { order, today })}.`,
@@ -45,11 +53,16 @@ export function arrivalReasons(verdict: Verdict, context: DoorContext) {
     id: `${nr}-${reason.code}`,
     word: reason.weight === 'note' ? ('use' as const) : reason.weight,
     sentence: sayAtTheDoor(reason, context),
-    toDo:
-      reason.code === 'past-limit'
-        ? 'Send it back, or keep it in quarantine until a test pour.'
-        : whatToDo(reason, context),
+    toDo: whatToDoAtTheDoor(reason, context),
   }));
+}
+
+const isOfLot = (reason: Reason) => 'scope' in reason && reason.scope === 'lot';
+
+function whatToDoAtTheDoor(reason: Reason, context: DoorContext): string | undefined {
+  if (reason.code === 'past-limit') return 'Send it back, or keep it in quarantine until a test pour.';
+  // The headline says it with the lot and the reason.
+  return isOfLot(reason) && context.lot ? undefined : whatToDo(reason, context);
 }
 
 function sayAtTheDoor(reason: Reason, { today, order, prefer }: DoorContext): string {

@@ -28,8 +28,14 @@ export const changeProduct: Command<ProductFields & { productId: number }, { pro
       row.value,
       codes.map((code) => code.value),
     );
+    const systems = await pen.tx.resinSystem.findMany({
+      where: { id: { in: [before.systemId, row.value.systemId].filter((id) => id !== null) } },
+      select: { id: true, name: true },
+    });
+    const plain = (key: string, value: unknown) =>
+      (key === 'systemId' ? systems.find(({ id }) => id === value)?.name : value) ?? 'none';
     const said = changed.map(
-      ([key, value]) => `${key}: ${before[key as keyof typeof before] ?? 'none'} → ${value ?? 'none'}`,
+      ([key, value]) => `${key}: ${plain(key, before[key as keyof typeof before])} → ${plain(key, value)}`,
     );
     await pen.enter({ productId: before.id, why: said.join('; ').slice(0, 2000) }, { productId: before.id });
     return ok({ productId: before.id });

@@ -31,6 +31,14 @@ export type ProductFields = {
   note: string;
 };
 
+/** The resin system of that name, however its letters are written, made where there is none. */
+async function systemNamed(tx: WriteTransaction, name: string): Promise<number> {
+  const all = await tx.resinSystem.findMany({ orderBy: { id: 'asc' }, select: { id: true, name: true } });
+  const plain = (text: string) => text.toLowerCase().replaceAll(/\s+/g, ' ');
+  const there = all.find((one) => one.name === name) ?? all.find((one) => plain(one.name) === plain(name));
+  return there ? there.id : (await tx.resinSystem.create({ data: { name }, select: { id: true } })).id;
+}
+
 /** The row of a product, its resin system found or made. */
 export async function productRow(tx: WriteTransaction, fields: ProductFields): Promise<Result<ProductRow, Refusal>> {
   const least = fields.storageLeastTenthsC;
@@ -41,8 +49,7 @@ export async function productRow(tx: WriteTransaction, fields: ProductFields): P
   let systemId: number | null = null;
   if (fields.system) {
     const name = fields.system.name.trim();
-    const system = await tx.resinSystem.upsert({ where: { name }, create: { name }, update: {}, select: { id: true } });
-    systemId = system.id;
+    systemId = await systemNamed(tx, name);
   }
   return ok({
     name: fields.name.trim(),

@@ -106,6 +106,10 @@ export async function listProducts(book: OpenBook): Promise<ProductChoice[]> {
 
 /** The names of the resin systems in the book. */
 export async function listSystems(book: OpenBook): Promise<string[]> {
-  const rows = await book.read.resinSystem.findMany({ orderBy: { name: 'asc' }, select: { name: true } });
+  const rows = await book.read.resinSystem.findMany({
+    where: { products: { some: {} } },
+    orderBy: { name: 'asc' },
+    select: { name: true },
+  });
   return rows.map((row) => row.name);
 }

@@ -1,4 +1,5 @@
 import type { LookResult } from '@/app/_server/samples/look-at-sample';
+import type { Prisma } from '@/prisma/generated/client';
 import type { OpenBook } from '@/prisma/open-book';
 import type { CalendarDate } from '@/shared/calendar/calendar-date';
 
@@ -13,6 +14,7 @@ export type SampleLine = {
   place: string | null;
   job: { id: number; name: string } | null;
   pour: string | null;
+  liftId: number | null;
   lots: LotWords[];
   gone: boolean;
   looks: { id: number; lookedOn: CalendarDate; result: LookResult; note: string; photo: string | null }[];
@@ -20,13 +22,17 @@ export type SampleLine = {
 
 const MOST = 300;
 
-/** The shelf of samples: those to be looked at first, by their day; with `all` also those that are gone. */
-export async function listSamples(book: OpenBook, { all }: { all: boolean }): Promise<SampleLine[]> {
+/** The shelf of samples: those to be looked at first, by their day; with `all` also those that are gone; or one by its number. */
+export async function listSamples(book: OpenBook, which: { all: boolean } | { id: number }): Promise<SampleLine[]> {
   const lot = { select: { stockId: true, code: true, product: { select: { name: true } } } } as const;
   const rows = await book.read.sample.findMany({
     where: {
       entry: { reversedBy: null },
-      ...(all ? {} : { OR: [{ goneById: null }, { goneBy: { reversedBy: { isNot: null } } }] }),
+      ...('id' in which
+        ? { id: which.id }
+        : which.all
+          ? {}
+          : { OR: [{ goneById: null }, { goneBy: { reversedBy: { isNot: null } } }] }),
     },
     orderBy: { id: 'desc' },
     take: MOST,
@@ -40,7 +46,9 @@ export async function listSamples(book: OpenBook, { all }: { all: boolean }): Pr
       lotA: lot,
       lotB: lot,
       goneBy: { select: { reversedBy: { select: { id: true } } } },
-      lift: { select: { nr: true, pour: { select: { name: true, job: { select: { id: true, name: true } } } } } },
+      lift: {
+        select: { id: true, nr: true, pour: { select: { name: true, job: { select: { id: true, name: true } } } } },
+      },
       looks: {
         where: { entry: { reversedBy: null } },
         orderBy: { id: 'desc' },
@@ -61,6 +69,7 @@ export async function listSamples(book: OpenBook, { all }: { all: boolean }): Pr
       place: place?.name ?? null,
       job: lift?.pour.job ?? null,
       pour: lift ? `${lift.pour.name}, ${lift.nr === 0 ? 'seal coat' : `lift ${lift.nr}`}` : null,
+      liftId: lift?.id ?? null,
       lots,
       gone: goneBy !== null && goneBy.reversedBy === null,
       looks: looks.map(({ photo, ...look }) => ({
@@ -75,17 +84,30 @@ export async function listSamples(book: OpenBook, { all }: { all: boolean }): Pr
   return lines.sort((a, b) => (due(a) < due(b) ? -1 : due(a) > due(b) ? 1 : b.id - a.id));
 }
 
-/** What a sample can be of: the lifts that were poured of late, and the lots of resin parts. */
-export async function sampleChoices(
-  book: OpenBook,
-): Promise<{ lifts: { liftId: number; words: string }[]; lots: Record<'A' | 'B', LotWords[]> }> {
-  const [lifts, lots] = await Promise.all([
+const MOST_LIFTS = 60;
+
+export type SampleChoices = {
+  lifts: { liftId: number; words: string }[];
+  /** Lifts that were poured before these, and are not among them. */
+  olderLifts: number;
+  lots: Record<'A' | 'B', LotWords[]>;
+};
+
+/** What a sample can be of: the lifts that were poured of late, and one that is asked for; the lots of resin parts. */
+export async function sampleChoices(book: OpenBook, liftId?: number): Promise<SampleChoices> {
+  const begun: Prisma.LiftWhereInput = {
+    OR: [{ pouredBy: { reversedBy: null } }, { weighed: { some: { entry: { reversedBy: null } } } }],
+  };
+  const select = { id: true, nr: true, pour: { select: { name: true, job: { select: { name: true } } } } } as const;
+  const [newest, asked, all, lots] = await Promise.all([
     book.read.lift.findMany({
-      where: { OR: [{ pouredBy: { reversedBy: null } }, { weighed: { some: { entry: { reversedBy: null } } } }] },
+      where: begun,
       orderBy: { id: 'desc' },
-      take: 60,
-      select: { id: true, nr: true, pour: { select: { name: true, job: { select: { name: true } } } } },
+      take: MOST_LIFTS,
+      select,
     }),
+    liftId === undefined ? null : book.read.lift.findFirst({ where: { id: liftId, ...begun }, select }),
+    book.read.lift.count({ where: begun }),
     book.read.lot.findMany({
       where: { product: { part: { in: ['A', 'B'] } } },
       orderBy: { stockId: 'desc' },
@@ -93,6 +115,7 @@ export async function sampleChoices(
       select: { stockId: true, code: true, product: { select: { name: true, part: true } } },
     }),
   ]);
+  const lifts = asked && !newest.some(({ id }) => id === asked.id) ? [asked, ...newest] : newest;
   const of = (part: 'A' | 'B') =>
     lots
       .filter(({ product }) => product.part === part)
@@ -105,6 +128,7 @@ export async function sampleChoices(
       liftId: id,
       words: `${pour.job.name}: ${pour.name}, ${nr === 0 ? 'seal coat' : `lift ${nr}`}`,
     })),
+    olderLifts: all - lifts.length,
     lots: { A: of('A'), B: of('B') },
   };
 }

@@ -14,16 +14,17 @@ export type HoldAll = TraceStart & {
 
 type HeldThing = { stockId: number; label: string; title: string };
 
-/** `held`: what was free and is on hold now. */
-export type HeldAll = { entryId: number; held: HeldThing[] };
+/** `held`: what was free and is on hold now; `lots`: the lots that are, and with them what of them is still to come. */
+export type HeldAll = { entryId: number; held: HeldThing[]; lots: { stockId: number; code: string; title: string }[] };
 
 /** What is held is not left out for want of room on a screen. */
 const MOST_HELD = 8_000;
 
 /**
  * Puts all that is left of a trace on hold, as one entry with its reason: the containers with something in them, the
- * sealed ones of the same lot among them, and the pieces still in the shop. What is held already stays as it is held.
- * The trace is read again here, so that what came meanwhile is held too.
+ * sealed ones of the same lot among them, the pieces still in the shop, and the lots themselves, so that a container that
+ * comes in later is held by its lot. What is held already stays as it is held. The trace is read again here, so that what
+ * came meanwhile is held too.
  */
 export const holdAll: Command<HoldAll, HeldAll> = (book, by, input) =>
   writeEntry<HeldAll>(book, { ...by, kind: 'trace-held', request: input }, async (pen) => {
@@ -31,12 +32,13 @@ export const holdAll: Command<HoldAll, HeldAll> = (book, by, input) =>
     if (why === '') return err({ code: 'reason-needed', field: 'why' });
     const traced = await traceFrom(pen.tx, input, { wide: input.wide, most: MOST_HELD });
     if (!traced) return err({ code: 'not-found' });
-    const { free } = leftOf(traced);
-    if (free.length === 0) return err({ code: 'nothing-to-hold' });
+    const { free, freeLots } = leftOf(traced);
+    if (free.length + freeLots.length === 0) return err({ code: 'nothing-to-hold' });
     const held = free.map(({ id, label, title }) => ({ stockId: id, label: label ?? '', title }));
-    const answer = { entryId: pen.entryId, held };
+    const lots = freeLots.map(({ id, code, title }) => ({ stockId: id, code: code ?? '', title }));
+    const answer = { entryId: pen.entryId, held, lots };
     await pen.enter({ why, reference: sayStart(traced), ...aboutOf(traced) }, answer);
-    for (const { stockId } of held) {
+    for (const { stockId } of [...lots, ...held]) {
       const moved = await pen.move(stockId, { hold: 'on-hold' });
       if (!moved.ok) return moved;
     }
@@ -50,6 +52,7 @@ function sayStart({ start: { kind, title, label, code, nr } }: Traced): string {
   if (kind === 'container') return `${shown} of ${title}`;
   if (kind === 'piece') return `${shown}, ${title}`;
   if (kind === 'lift') return nr === 0 ? `the seal coat of ${title}` : `lift ${nr} of ${title}`;
+  if (kind === 'sample') return `the sample ${title}`;
   return kind === 'fault' ? `a fault: ${title.replace('-', ' ')}` : title;
 }
 

@@ -1,4 +1,5 @@
-import { selectFaults, selectThings, type ThingRow } from '@/app/_server/trace/select-things';
+import { selectFaults, selectSamples, selectThings } from '@/app/_server/trace/select-things';
+import type { ThingRow } from '@/app/_server/trace/thing-columns';
 import type { TraceReader } from '@/app/_server/trace/trace-steps';
 import type { Way } from '@/app/_server/trace/walk-trace';
 import { Prisma } from '@/prisma/generated/client';
@@ -21,7 +22,7 @@ export type TraceNode = {
   readonly kind: TraceKind;
   readonly id: number;
   readonly way: Way;
-  /** The product, the pour, the job, the species and form, or the kind of the fault. */
+  /** The product, the pour, the job, the species and form, the name of the sample, or the kind of the fault. */
   readonly title: string;
   /** Its own label, where it has one. */
   readonly label: string | null;
@@ -29,16 +30,20 @@ export type TraceNode = {
   readonly code: string | null;
   /** The how-many-eth lift of its pour. */
   readonly nr: number | null;
-  /** The day a lift was poured, or a fault was found. */
+  /** The day a lift was poured, a fault was found, or a sample is to be looked at again. */
   readonly day: string | null;
-  /** A container: 'sealed' or 'opened'. A piece: 'here', 'cut', 'taken' or 'gone'. A fault: 'open', 'settled' or 'undone'. */
+  /** A container: 'sealed' or 'opened'. A piece: 'here', 'cut', 'taken' or 'gone'. A sample: 'kept', 'gone' or 'undone'. A fault: 'open', 'settled' or 'undone'. */
   readonly state: string | null;
   readonly href: string;
-  /** The place it stands in. */
+  /** The place it stands or lies in. */
   readonly where: string | null;
   /** What is left of a container or a piece. */
   readonly left: { readonly amount: number; readonly unit: StockUnit } | null;
   readonly hold: HoldState | null;
+  /** Of a container: how its lot is held. */
+  readonly lotHold: HoldState | null;
+  /** What the newest look at a sample found. */
+  readonly seen: string | null;
   /** Of a job: who is to be told. */
   readonly client: TraceClient | null;
 };
@@ -52,37 +57,59 @@ type TraceClient = {
 
 export type Named = {
   nodes: TraceNode[];
-  /** From what a fault was found on to the fault. */
-  faults: TraceEdge[];
+  /** From what a fault was found on to the fault, and from what a sample was kept of to the sample. */
+  hanging: TraceEdge[];
 };
 
 /**
  * What the things of a trace are called, where they are and what is left of them, in the order they were found, and the
- * faults that stand on them, `most` things in all: one read.
+ * faults that stand on them and the samples that were kept of them, `most` things in all: one read.
  */
 export async function nameThings(tx: TraceReader, found: ReadonlyMap<TraceKey, Way>, most: number): Promise<Named> {
-  const ids: Record<TraceKind, number[]> = { lot: [], container: [], lift: [], job: [], piece: [], fault: [] };
+  const ids: Record<TraceKind, number[]> = {
+    lot: [],
+    container: [],
+    lift: [],
+    sample: [],
+    job: [],
+    piece: [],
+    fault: [],
+  };
   for (const key of found.keys()) ids[kindOfKey(key)].push(idOfKey(key));
   const selects = TRACE_KINDS.flatMap((kind) => (ids[kind].length > 0 ? [selectThings(kind, ids[kind])] : []));
   const on = { jobId: ids.job, liftId: ids.lift, stockId: [...ids.container, ...ids.piece] };
-  const rows = await tx.$queryRaw<ThingRow[]>`${Prisma.join([...selects, selectFaults(on)], ' UNION ALL ')}`;
+  const kept = { liftId: ids.lift, lotAId: ids.lot, lotBId: ids.lot };
+  selects.push(selectFaults(on), selectSamples(kept));
+  const rows = await tx.$queryRaw<ThingRow[]>`${Prisma.join(selects, ' UNION ALL ')}`;
   const named = new Map(rows.map((row) => [traceKey(row.kind, row.id), row]));
+  const hanging = [...named].flatMap(([to, row]) => hangsOn(row, found).map((from) => ({ from, to })));
   const all = new Map(found);
-  for (const key of [...named.keys()].sort()) if (!all.has(key) && all.size < most) all.set(key, 'beside');
+  const added = new Set(hanging.map(({ to }) => to));
+  for (const key of [...added].sort()) if (!all.has(key) && all.size < most) all.set(key, 'beside');
   const nodes = [...all].flatMap(([key, way]) => {
     const row = named.get(key);
     return row ? [nodeOf(key, way, row)] : [];
   });
-  return { nodes, faults: rows.flatMap((row) => (row.kind === 'fault' ? edgesOf(row, found) : [])) };
+  return { nodes, hanging };
 }
 
+type Found = ReadonlyMap<TraceKey, unknown>;
+
+/** What of the trace a fault was found on, or a sample was kept of; nothing for anything else. */
+function hangsOn(row: ThingRow, found: Found): TraceKey[] {
+  if (row.kind === 'fault') return faultHangsOn(row, found);
+  if (row.kind !== 'sample') return [];
+  const { liftId, lotAId, lotBId } = row;
+  return [...keyOf('lift', liftId), ...keyOf('lot', lotAId), ...keyOf('lot', lotBId)].filter((key) => found.has(key));
+}
+
+const keyOf = (kind: TraceKind, id: number | null) => (id === null ? [] : [traceKey(kind, id)]);
+
 /** A fault hangs on the nearest thing it names: its piece or tin and its lift, or else its job. */
-function edgesOf({ id, jobId, liftId, stockId }: ThingRow, found: ReadonlyMap<TraceKey, unknown>): TraceEdge[] {
-  const key = (kind: TraceKind, of: number | null) => (of === null ? [] : [traceKey(kind, of)]);
+function faultHangsOn({ jobId, liftId, stockId }: ThingRow, found: Found): TraceKey[] {
   const isThere = (each: TraceKey) => found.has(each);
-  const near = [...key('piece', stockId), ...key('container', stockId), ...key('lift', liftId)].filter(isThere);
-  const to = traceKey('fault', id);
-  return (near.length > 0 ? near : key('job', jobId).filter(isThere)).map((from) => ({ from, to }));
+  const near = [...keyOf('piece', stockId), ...keyOf('container', stockId), ...keyOf('lift', liftId)].filter(isThere);
+  return near.length > 0 ? near : keyOf('job', jobId).filter(isThere);
 }
 
 function nodeOf(key: TraceKey, way: Way, row: ThingRow): TraceNode {
@@ -103,6 +130,8 @@ function nodeOf(key: TraceKey, way: Way, row: ThingRow): TraceNode {
     where: row.place,
     left: row.left === null ? null : { amount: Number(row.left), unit: row.unit as StockUnit },
     hold: row.hold as HoldState | null,
+    lotHold: row.lotHold as HoldState | null,
+    seen: row.seen,
     client:
       kind === 'job'
         ? {
@@ -120,5 +149,6 @@ function hrefOf(kind: TraceKind, id: number, { label, jobId, pourId, nr }: Thing
   if (kind === 'piece') return `/pieces/${label}`;
   if (kind === 'lot') return `/lots/${id}`;
   if (kind === 'job') return `/jobs/${id}`;
+  if (kind === 'sample') return `/samples?one=${id}`;
   return kind === 'lift' ? `/jobs/${jobId}/pours/${pourId}/lifts/${nr}` : `/trace/fault/${id}`;
 }

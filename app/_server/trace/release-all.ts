@@ -6,10 +6,12 @@ import { err, ok } from '@/shared/result/result';
 /** `entryId`: the press that held them. */
 export type ReleaseAll = { entryId: number; why: string };
 
-export type ReleasedAll = { entryId: number; labels: string[] };
+/** `labels`: of what has one; `lots`: how many lots are free again beside them. */
+export type ReleasedAll = { entryId: number; labels: string[]; lots: number };
 
 /**
- * Releases all that one press put on hold and that is still on hold by it: a recorded decision with its reason. What was
+ * Releases all that one press put on hold and that is still on hold by it, the lots with what came in of them since: a
+ * recorded decision with its reason. What was
  * released, quarantined or recalled since by a decision of its own stays as that decision left it.
  */
 export const releaseAll: Command<ReleaseAll, ReleasedAll> = (book, by, input) =>
@@ -27,9 +29,13 @@ export const releaseAll: Command<ReleaseAll, ReleasedAll> = (book, by, input) =>
     const rows = await pen.tx.stock.findMany({
       where: { id: { in: stockIds } },
       orderBy: { id: 'asc' },
-      select: { label: true },
+      select: { kind: true, label: true },
     });
-    const answer = { entryId: pen.entryId, labels: rows.flatMap(({ label }) => label ?? []) };
+    const answer = {
+      entryId: pen.entryId,
+      labels: rows.flatMap(({ label }) => label ?? []),
+      lots: rows.filter(({ kind }) => kind === 'lot').length,
+    };
     await pen.enter({ why, reference: first.reference, jobId: by.jobId, stockId: by.stockId ?? undefined }, answer);
     for (const stockId of stockIds) {
       const moved = await pen.move(stockId, { hold: 'free' });

@@ -1,24 +1,24 @@
+import { standingHolds } from '@/app/_server/trace/standing-holds';
 import type { TraceReader } from '@/app/_server/trace/trace-steps';
-import { Prisma } from '@/prisma/generated/client';
 
 /** A thing that one press of a trace put on hold, and that nobody released or held otherwise since. */
 export type StillHeld = { entryId: number; stockId: number; why: string; reference: string };
 
-/** Of these things those still on hold by a trace, or all that one entry of a trace still holds. */
+/** Of these things those still on hold by a trace, or all that one entry of a trace still holds; in the order of the book. */
 export async function stillHeld(
   tx: TraceReader,
   of: { stockIds: readonly number[] } | { entryId: number },
 ): Promise<StillHeld[]> {
-  if ('stockIds' in of && of.stockIds.length === 0) return [];
-  const which =
-    'entryId' in of
-      ? Prisma.sql`m."entryId" = ${of.entryId}`
-      : Prisma.sql`m."stockId" IN (${Prisma.join([...of.stockIds])})`;
-  return tx.$queryRaw<StillHeld[]>`
-    SELECT m."entryId", m."stockId", e."why", e."reference" FROM "Movement" m
-    JOIN "Entry" e ON e."id" = m."entryId" JOIN "Stock" s ON s."id" = m."stockId"
-    WHERE ${which} AND e."kind" = 'trace-held' AND m."holdTo" = 'on-hold' AND s."hold" = 'on-hold'
-      AND NOT EXISTS (SELECT 1 FROM "Movement" later WHERE later."stockId" = m."stockId" AND later."id" > m."id"
-        AND later."holdFrom" <> later."holdTo")
-    ORDER BY m."id"`;
+  const ids = 'entryId' in of ? await movedBy(tx, of.entryId) : of.stockIds;
+  const holds = await standingHolds(tx, [...new Set(ids)]);
+  return [...holds.values()]
+    .filter(({ kind, entryId }) => kind === 'trace-held' && (!('entryId' in of) || entryId === of.entryId))
+    .map(({ entryId, stockId, why, reference }) => ({ entryId, stockId, why, reference }))
+    .sort((a, b) => a.entryId - b.entryId || a.stockId - b.stockId);
+}
+
+async function movedBy(tx: TraceReader, entryId: number): Promise<number[]> {
+  const rows = await tx.$queryRaw<{ stockId: number }[]>`
+    SELECT "stockId" FROM "Movement" WHERE "entryId" = ${entryId} ORDER BY "id"`;
+  return rows.map(({ stockId }) => stockId);
 }

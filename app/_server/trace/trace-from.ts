@@ -17,7 +17,7 @@ export type Traced = {
 const MOST_THINGS = 2_000;
 
 /**
- * Where a lot, a container, a lift, a job, a piece or a fault came from and where it went, as the book stands; undefined
+ * Where a lot, a container, a lift, a job, a piece, a sample or a fault came from and where it went, as the book stands; undefined
  * where there is no such thing. Entries that were reversed count for nothing.
  */
 export async function traceFrom(
@@ -26,12 +26,12 @@ export async function traceFrom(
   { wide = false, most = MOST_THINGS }: { wide?: boolean; most?: number } = {},
 ): Promise<Traced | undefined> {
   const walked = await walkTrace(tx, start, { wide, most });
-  const { nodes, faults } = await nameThings(tx, walked.found, most);
+  const { nodes, hanging } = await nameThings(tx, walked.found, most);
   const first = nodes.find(({ key }) => key === traceKey(start.kind, start.id));
   if (!first) return undefined;
   const there = new Set(nodes.map(({ key }) => key));
   const seen = new Set(walked.edges.map(({ from, to }) => `${from}>${to}`));
-  const edges = [...walked.edges, ...faults.filter(({ from, to }) => !seen.has(`${from}>${to}`))];
+  const edges = [...walked.edges, ...hanging.filter(({ from, to }) => !seen.has(`${from}>${to}`))];
   return {
     start: first,
     nodes,

@@ -65,12 +65,27 @@ export async function jobsOfLifts(tx: TraceReader, liftIds: readonly number[]): 
     WHERE l."id" IN (${within(liftIds)}) ORDER BY l."id"`;
 }
 
-/** The pieces that are promised to the jobs or were taken for them. */
+/**
+ * A piece stays in the trace of a job that let it go, by a cut, a delivery or being dropped, where resin, finish or glue was
+ * used on the job before: it may be in the wood. An undone promise never was one. Which movement undoes which is asked so
+ * that it is no way in: nearly all undo nothing.
+ */
+const LEFT_AFTER_USE = Prisma.sql`m."jobFromId" IS NOT NULL AND (m."jobToId" IS NULL OR m."jobToId" <> m."jobFromId")
+  AND COALESCE(m."reversesId", 0) = 0 AND ${stands('m."entryId"')} AND (
+    EXISTS (SELECT 1 FROM "Pour" p JOIN "Lift" l ON l."pourId" = p."id" JOIN "Weighed" w ON w."liftId" = l."id"
+      WHERE p."jobId" = m."jobFromId" AND w."entryId" < m."entryId" AND ${stands('w."entryId"')})
+    OR EXISTS (SELECT 1 FROM "Entry" e WHERE e."jobId" = m."jobFromId" AND e."kind" = 'pulled' AND e."id" < m."entryId"
+      AND ${stands('e."id"')}))`;
+
+/** The pieces that are promised to the jobs, were taken for them, or were theirs when something was used on them. */
 export async function piecesOfJobs(tx: TraceReader, jobIds: readonly number[]): Promise<Between[]> {
   if (jobIds.length === 0) return [];
   return tx.$queryRaw<Between[]>`
     SELECT s."ownerJobId" AS "fromId", s."id" AS "toId" FROM "Stock" s
-    WHERE s."ownerJobId" IN (${within(jobIds)}) AND s."kind" = 'piece' ORDER BY s."id" LIMIT ${MOST_ROWS}`;
+      WHERE s."ownerJobId" IN (${within(jobIds)}) AND s."kind" = 'piece'
+    UNION SELECT m."jobFromId", m."stockId" FROM "Movement" m CROSS JOIN "Stock" s
+      WHERE s."id" = m."stockId" AND m."jobFromId" IN (${within(jobIds)}) AND s."kind" = 'piece' AND ${LEFT_AFTER_USE}
+    ORDER BY "toId" LIMIT ${MOST_ROWS}`;
 }
 
 export async function liftsOfPours(tx: TraceReader, pourIds: readonly number[]): Promise<number[]> {
@@ -80,13 +95,15 @@ export async function liftsOfPours(tx: TraceReader, pourIds: readonly number[]):
   return rows.map(({ id }) => id);
 }
 
-/** The jobs that pieces are promised to or were taken for. */
+/** The jobs that pieces are promised to, were taken for, or belonged to when something was used on them. */
 export async function jobsOfPieces(tx: TraceReader, pieceIds: readonly number[]): Promise<Between[]> {
   if (pieceIds.length === 0) return [];
   return tx.$queryRaw<Between[]>`
     SELECT s."ownerJobId" AS "fromId", s."id" AS "toId" FROM "Stock" s
-    WHERE s."id" IN (${within(pieceIds)}) AND s."kind" = 'piece' AND s."ownerJobId" IS NOT NULL
-    ORDER BY s."id" LIMIT ${MOST_ROWS}`;
+      WHERE s."id" IN (${within(pieceIds)}) AND s."kind" = 'piece' AND s."ownerJobId" IS NOT NULL
+    UNION SELECT m."jobFromId", m."stockId" FROM "Movement" m CROSS JOIN "Stock" s
+      WHERE s."id" = m."stockId" AND m."stockId" IN (${within(pieceIds)}) AND s."kind" = 'piece' AND ${LEFT_AFTER_USE}
+    ORDER BY "toId", "fromId" LIMIT ${MOST_ROWS}`;
 }
 
 /** What was cut out of the pieces, and out of that, as deep as it goes; cuts that stand only. */

@@ -1,5 +1,6 @@
 import { forwardSteps } from '@/app/_server/trace/forward-steps';
 import { type SubjectsOfFault, subjectsOfFault } from '@/app/_server/trace/subjects-of-fault';
+import { subjectsOfSample } from '@/app/_server/trace/subjects-of-sample';
 import {
   containersOfLots,
   cutOutOf,
@@ -50,10 +51,19 @@ export async function walkTrace(
   return trace.walked();
 }
 
-type Seeds = Record<Exclude<TraceKind, 'fault'>, number[]> & { edges: TraceEdge[] };
+type Seeds = Record<Exclude<TraceKind, 'fault' | 'sample'>, number[]> & {
+  /** Lots a sample was mixed of: they went into it, and are not what is asked about. */
+  mixed: number[];
+  edges: TraceEdge[];
+};
 
 async function seedsOf(tx: TraceReader, { kind, id }: { kind: TraceKind; id: number }): Promise<Seeds> {
-  const none: Seeds = { lot: [], container: [], lift: [], job: [], piece: [], edges: [] };
+  const none: Seeds = { lot: [], container: [], lift: [], job: [], piece: [], mixed: [], edges: [] };
+  if (kind === 'sample') {
+    const { lift, mixed } = await subjectsOfSample(tx, id);
+    const edges = lift.map((each) => ({ from: traceKey('lift', each), to: traceKey('sample', id) }));
+    return { ...none, lift, mixed, edges };
+  }
   if (kind !== 'fault') return { ...none, [kind]: [id] };
   const subjects: SubjectsOfFault = await subjectsOfFault(tx, id);
   const fault = traceKey('fault', id);
@@ -63,13 +73,14 @@ async function seedsOf(tx: TraceReader, { kind, id }: { kind: TraceKind; id: num
 
 /** Answers the lots that were found. */
 async function goBack(tx: TraceReader, trace: Trace, seeds: Seeds, wide: boolean): Promise<number[]> {
-  for (const { fromId, toId } of await cutOutOf(tx, seeds.piece)) {
-    trace.link(traceKey('piece', fromId), traceKey('piece', toId), 'back');
-  }
+  const grown = await cutOutOf(tx, seeds.piece);
+  for (const { fromId, toId } of grown) trace.link(traceKey('piece', fromId), traceKey('piece', toId), 'back');
   // A lift that is named says more than the job does: the other lifts of the job are not behind it.
   const jobs = [...seeds.job];
   if (seeds.lift.length === 0) {
-    for (const { fromId, toId } of await jobsOfPieces(tx, seeds.piece)) {
+    // What the piece was cut out of may have been poured on before it was cut.
+    const whole = [...new Set([...seeds.piece, ...grown.map(({ fromId }) => fromId)])];
+    for (const { fromId, toId } of await jobsOfPieces(tx, whole)) {
       trace.link(traceKey('job', fromId), traceKey('piece', toId), 'back');
       jobs.push(fromId);
     }
@@ -77,7 +88,8 @@ async function goBack(tx: TraceReader, trace: Trace, seeds: Seeds, wide: boolean
   const uses = [...(await usesIn(tx, 'job', jobs)), ...(await usesIn(tx, 'lift', seeds.lift))];
   for (const use of uses) linkUse(trace, use, 'back');
   const containers = [...new Set([...seeds.container, ...uses.map(({ containerId }) => containerId)])];
-  const lots = new Set(seeds.lot);
+  const lots = new Set([...seeds.lot, ...seeds.mixed]);
+  for (const lot of seeds.mixed) trace.add(traceKey('lot', lot), 'back');
   for (const { fromId, toId } of await lotsOfContainers(tx, containers)) {
     trace.link(traceKey('lot', fromId), traceKey('container', toId), 'back');
     lots.add(fromId);

@@ -49,7 +49,8 @@ export function FieldShell({
       {error ? <FieldError id={ids(id).error}>{error}</FieldError> : null}
       {echo !== undefined ? (
         <div id={ids(id).echo} className={styles.echo} data-ok={echo?.ok} aria-live="polite">
-          {error ? null : echo?.says}
+          {/* A question with its answers stays beside the error that asks for them. */}
+          {error && typeof echo?.says === 'string' ? null : echo?.says}
         </div>
       ) : null}
     </div>

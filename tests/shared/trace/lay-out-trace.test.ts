@@ -39,6 +39,14 @@ describe('the columns of a trace', () => {
     expect([...rankTrace([key('job:1'), key('lot:1')], []).values()]).toEqual([1, 0]);
   });
 
+  it('put a kept sample beside the jobs, and a fault after it', () => {
+    const keys = ['fault:1', 'sample:1', 'job:1', 'lift:1'].map(key);
+    expect([...rankTrace(keys, []).values()]).toEqual([2, 1, 1, 0]);
+    const lines = [edge('lift:1', 'sample:1'), edge('lift:1', 'job:1'), edge('job:1', 'fault:1')];
+    const layout = layOutTrace(keys, lines);
+    expect([layout.columns, layout.rows, layout.lines]).toMatchObject([3, 2, { length: 3 }]);
+  });
+
   it('go on by one for each cut', () => {
     const keys = ['piece:3', 'piece:2', 'piece:1'].map(key);
     const ranks = rankTrace(keys, [edge('piece:1', 'piece:2'), edge('piece:2', 'piece:3')]);

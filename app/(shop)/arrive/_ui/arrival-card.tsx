@@ -26,13 +26,22 @@ import { useNewPlace } from '@/app/(shop)/arrive/_ui/use-new-place';
 import { bookArrival } from '@/app/(shop)/arrive/actions';
 import { type Card, hasDate } from '@/app/(shop)/arrive/card';
 import { judgeCard, knownLotOf, openingOn } from '@/app/(shop)/arrive/judge-card';
+import { sayHeldLot } from '@/app/(shop)/arrive/say-held-lot';
 import type { TypedArrival } from '@/app/(shop)/arrive/schema';
 import { Safety } from '@/app/(shop)/pull/_ui/safety';
 import type { DateOrder } from '@/shared/calendar/date-readings';
 import { sayDate } from '@/shared/calendar/say-date';
 import { MOST_AT_ONCE } from '@/shared/labels/most-at-once';
 
-export type Booked = { entryId: number; lotId: number; labels: string[]; title: string; place: string | null };
+export type Booked = {
+  entryId: number;
+  lotId: number;
+  labels: string[];
+  title: string;
+  place: string | null;
+  /** That its lot is held, and what that means. */
+  held: readonly [string, string] | undefined;
+};
 
 export function ArrivalCard({
   card,
@@ -57,14 +66,21 @@ export function ArrivalCard({
 }) {
   const { product } = card;
   const verdict = useMemo(() => judgeCard(card, shop), [card, shop]);
-  const about = { today: shop.today, order: shop.order, materialKind: product.kind, prefer: shop.prefer };
+  const known = knownLotOf(card);
+  const about = {
+    today: shop.today,
+    order: shop.order,
+    materialKind: product.kind,
+    prefer: shop.prefer,
+    // A card that was kept on the device may be of a time when no reason was read with the lot.
+    ...(known && { lot: { code: known.code, hold: known.facts.hold, because: known.heldBecause ?? '' } }),
+  };
   const { run, pending, problem } = useAct(bookArrival, { keepAs: 'arrive' });
   const errors = useFieldErrors(problem, { ...card, ...card.dates, opened: card.openedOn });
   const newPlace = useNewPlace(card.newPlace, 'shelf');
   const form = useRef<HTMLFormElement>(null);
   useShowTrouble(form, problem);
   useShowTrouble(form, newPlace.problem);
-  const known = knownLotOf(card);
   const counted = product.unit === 'piece' ? { one: 'box', many: 'boxes' } : { one: 'container', many: 'containers' };
   const set =
     <K extends keyof Card>(name: K) =>
@@ -86,8 +102,12 @@ export function ArrivalCard({
     const placeLabel = added?.label ?? card.placeLabel;
     const answer = await run(typedArrival({ ...card, placeLabel }));
     if (!answer.ok) return giveFeedback('error');
-    const { entryId, lotId, containers } = answer.answer;
+    const { entryId, lotId, containers, lotHold, heldBecause } = answer.answer;
+    // The lot may have been put on hold since the card was opened.
+    const held = sayHeldLot({ code: card.lot.trim(), hold: lotHold, because: heldBecause });
+    if (held) giveFeedback('stop');
     onBooked({
+      held,
       entryId,
       lotId,
       labels: containers.map((one) => one.label),

@@ -353,6 +353,7 @@ export function ArriveFlow({ shop, places: given, start }: ArriveFlowProps) {
         <Done
           labels={booked.labels}
           entryId={booked.entryId}
+          held={booked.held}
           said={`${many ? `${booked.labels.length} are` : 'It is'} in the book${booked.place ? `, ${booked.place}` : ''}.`}
           note={
             many ? 'Stick one on each. Opening one does not age the others.' : 'Write or stick it on the container.'

@@ -4,6 +4,7 @@ import { useState } from 'react';
 import { useAct } from '@/app/_ui/act/use-act';
 import { Key, KeyBar, LinkKey } from '@/app/_ui/keys';
 import { PlainError } from '@/app/_ui/plain-error';
+import { VerdictPanel } from '@/app/_ui/verdict/verdict-panel';
 import { reverseAction } from '@/app/(shop)/_parts/history/actions';
 import { thingHref } from '@/app/(shop)/_parts/thing-href';
 import styles from '@/app/(shop)/arrive/_ui/arrive.module.css';
@@ -16,6 +17,7 @@ export function Done({
   said,
   entryId,
   page,
+  held,
   note,
   print,
   next,
@@ -25,6 +27,8 @@ export function Done({
   said: string;
   entryId: number;
   page: { href: string; words: string };
+  /** That its lot is held, and what to do with it. */
+  held?: readonly [string, string];
   note?: string;
   /** The words of the key that prints. */
   print: string;
@@ -47,6 +51,7 @@ export function Done({
         </p>
         {isUndone ? null : (
           <>
+            {held ? <VerdictPanel word="stop" headline={held} size="small" /> : null}
             <ul className={styles.labels} data-few={labels.length <= 3 || undefined} aria-label="New labels">
               {labels.map((label) => (
                 <li key={label}>

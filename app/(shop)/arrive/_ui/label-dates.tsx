@@ -1,5 +1,6 @@
 'use client';
 
+import { useState } from 'react';
 import { DateTextField } from '@/app/_ui/field/date-text-field';
 import { Fold } from '@/app/_ui/fold';
 import type { ShopFacts } from '@/app/(shop)/arrive/_ui/shop-facts';
@@ -19,8 +20,14 @@ export function LabelDates({
 }) {
   const isAny = DATE_NAMES.some((name) => card.dates[name].text !== '');
   const wrong = DATE_NAMES.some((name) => errors[name]);
-  const set = (name: DateName) => (text: string) =>
+  // Dates that came with the code are folded away. From the first key typed in one, all of them stay where they are: a
+  // field that moved under the fingers would lose what is typed next.
+  const [typedFor, setTypedFor] = useState<{ product: number; folded: boolean }>();
+  const folded = !wrong && (typedFor?.product === card.product.productId ? typedFor.folded : isAny);
+  const set = (name: DateName) => (text: string) => {
+    setTypedFor({ product: card.product.productId, folded });
     onChange({ ...card, dates: { ...card.dates, [name]: typedDate(text) } });
+  };
   const fields = DATE_NAMES.map((name) => (
     <DateTextField
       key={name}
@@ -35,7 +42,7 @@ export function LabelDates({
   ));
   return (
     <>
-      {isAny && !wrong ? (
+      {folded ? (
         <Fold
           title="Change the dates"
           now={DATE_NAMES.flatMap((name) =>

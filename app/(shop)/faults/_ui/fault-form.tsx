@@ -3,6 +3,7 @@
 import { useRouter } from 'next/navigation';
 import { useRef, useState } from 'react';
 import type { FaultChoices } from '@/app/_server/faults/choices-for-fault';
+import type { SeenOnSample } from '@/app/_server/faults/seen-on-sample';
 import { useAct } from '@/app/_ui/act/use-act';
 import { ChoiceChips } from '@/app/_ui/field/choice-chips';
 import { DateTextField } from '@/app/_ui/field/date-text-field';
@@ -18,6 +19,7 @@ import styles from '@/app/(shop)/faults/_ui/faults.module.css';
 import { faultAction } from '@/app/(shop)/faults/actions';
 import { readPoints } from '@/app/(shop)/pieces/[label]/marks/read-points';
 import { writePoint } from '@/app/(shop)/pieces/[label]/marks/write-point';
+import { FAULT_OF } from '@/app/(shop)/samples/look-words';
 import type { CalendarDate } from '@/shared/calendar/calendar-date';
 import type { DateOrder } from '@/shared/calendar/date-readings';
 import { sayDate } from '@/shared/calendar/say-date';
@@ -32,6 +34,8 @@ export interface FaultFormProps {
   /** Chosen already, where the way here named it. */
   liftId?: number;
   label?: string;
+  /** What a look at a kept sample found, to begin from. */
+  seen?: SeenOnSample;
   prefer: UnitSystem;
   today: CalendarDate;
   order: DateOrder;
@@ -40,15 +44,15 @@ export interface FaultFormProps {
 }
 
 /** Writes down what is wrong: what, where on the drawing, how deep, and what it is a fault of. */
-export function FaultForm({ choices, jobId, liftId, label, prefer, today, order, back }: FaultFormProps) {
+export function FaultForm({ choices, jobId, liftId, label, seen, prefer, today, order, back }: FaultFormProps) {
   const [typed, setTyped] = useState({
-    kind: '',
+    kind: (seen && FAULT_OF[seen.result]) ?? '',
     foundOn: sayDate(today, { order }),
     lift: liftId === undefined ? '' : String(liftId),
     piece: label && !choices.container ? label : '',
     place: '',
     depth: '',
-    note: '',
+    note: seen?.note ?? '',
   });
   const [photo, setPhoto] = useState<File>();
   const { run, pending, problem, forget } = useAct(faultAction);

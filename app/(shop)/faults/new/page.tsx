@@ -2,6 +2,7 @@ import type { Metadata } from 'next';
 import { notFound } from 'next/navigation';
 import { bookForPage } from '@/app/_server/book/book-for-page';
 import { choicesForFault } from '@/app/_server/faults/choices-for-fault';
+import { seenOnSample } from '@/app/_server/faults/seen-on-sample';
 import { Page } from '@/app/_ui/page';
 import { Section } from '@/app/_ui/section';
 import { readId } from '@/app/(shop)/_parts/read-id';
@@ -10,17 +11,18 @@ import { FaultForm } from '@/app/(shop)/faults/_ui/fault-form';
 import { parseOwnLabel } from '@/shared/scan-codes/parse-own-label';
 import { printOwnLabel } from '@/shared/scan-codes/print-own-label';
 
-type Asked = { job?: string; piece?: string; container?: string; lift?: string };
+type Asked = { job?: string; piece?: string; container?: string; lift?: string; sample?: string };
 
 export const metadata: Metadata = { title: 'Write a fault down' };
 
 export default async function NewFaultPage({ searchParams }: { searchParams: Promise<Asked> }) {
   const asked = await searchParams;
   const { book, head } = await bookForPage();
+  const seen = await seenOnSample(book, readId(asked.sample ?? ''));
   const label = parseOwnLabel(asked.piece ?? asked.container ?? '');
   const ask = {
     jobId: readId(asked.job ?? ''),
-    liftId: readId(asked.lift ?? ''),
+    liftId: seen?.liftId ?? readId(asked.lift ?? ''),
     label: label.ok ? label.value.code : undefined,
   };
   const choices = await choicesForFault(book, ask);
@@ -36,6 +38,7 @@ export default async function NewFaultPage({ searchParams }: { searchParams: Pro
           jobId={job?.id}
           liftId={ask.liftId}
           label={ask.label}
+          seen={seen}
           prefer={head.units}
           today={head.today}
           order={head.dateOrder}

@@ -4,7 +4,7 @@ import { notFound } from 'next/navigation';
 import { cache } from 'react';
 import { bookForPage } from '@/app/_server/book/book-for-page';
 import { photosOf } from '@/app/_server/stock/container-page';
-import { lotPage } from '@/app/_server/stock/lot-page';
+import { type LotPage as LotPageOf, lotPage } from '@/app/_server/stock/lot-page';
 import { lotsOfOtherPart } from '@/app/_server/stock/lots-of-other-part';
 import { Code } from '@/app/_ui/code';
 import { Facts } from '@/app/_ui/facts';
@@ -23,10 +23,13 @@ import { InspectionList } from '@/app/(shop)/_parts/stock/inspection-list';
 import { Photos } from '@/app/(shop)/_parts/stock/photos';
 import styles from '@/app/(shop)/_parts/stock/stock.module.css';
 import { DatesAct } from '@/app/(shop)/lots/_ui/dates-act';
+import { HeldList } from '@/app/(shop)/trace/_ui/held-list';
+import { type HeldThing, heldPresses } from '@/app/(shop)/trace/held-presses';
 import type { DateOrder } from '@/shared/calendar/date-readings';
 import { sayDate } from '@/shared/calendar/say-date';
 import type { LabelDate } from '@/shared/shelf-life/types/label-date';
 import { HOLD_STATES, type HoldState } from '@/shared/shelf-life/types/lot-facts';
+import { traceKey } from '@/shared/trace/trace-graph';
 
 type Props = { params: Promise<{ id: string }> };
 
@@ -58,6 +61,7 @@ export default async function LotPage({ params }: Props) {
   const photos = await photosOf(book, lot.lotId);
   const dates = [lot.dates.madeOn, lot.dates.bestBefore, lot.dates.useBy];
   const here = lot.containers.filter((line) => line.left > 0);
+  const presses = heldPresses(lot.held, thingsOf(lot));
   const typed = (date: LabelDate | undefined) => (date ? sayDate(date.date, { order, precision: date.precision }) : '');
 
   return (
@@ -83,10 +87,22 @@ export default async function LotPage({ params }: Props) {
                 { term: 'Best before', value: sayLabelDate(lot.dates.bestBefore, order) },
                 { term: 'Use by', value: sayLabelDate(lot.dates.useBy, order) },
                 { term: 'Maker', value: lot.product.maker || 'Not in the book' },
-                { term: 'The whole lot', value: HOLDS[lot.hold] },
+                { term: 'The whole lot', value: `${HOLDS[lot.hold]}${lot.heldBecause ? `: ${lot.heldBecause}` : ''}` },
               ]}
             />
           </Section>
+          {presses.length > 0 ? (
+            <Section title="On hold by a trace">
+              {presses.map((press) => (
+                <HeldList
+                  key={press.entryId}
+                  press={press}
+                  count={lot.held.find(({ entryId }) => entryId === press.entryId)?.inAll ?? press.things.length}
+                  of="lot"
+                />
+              ))}
+            </Section>
+          ) : null}
           <Photos photos={photos} of={`lot ${lot.code ?? ''}`} />
         </div>
         <div>
@@ -103,7 +119,14 @@ export default async function LotPage({ params }: Props) {
               today={today}
               order={order}
             />
-            <HoldAct key={lot.hold} stockId={lot.lotId} hold={lot.hold} thing="the whole lot" states={HOLD_STATES} />
+            <HoldAct
+              key={lot.hold}
+              stockId={lot.lotId}
+              hold={lot.hold}
+              thing="the whole lot"
+              states={HOLD_STATES}
+              releases="Its containers that a trace put on hold are free again with it. One held for a reason of its own stays."
+            />
             <InspectAct
               lotId={lot.lotId}
               others={await lotsOfOtherPart(book, lot.product.id)}
@@ -152,6 +175,23 @@ export default async function LotPage({ params }: Props) {
       <HistorySection of={{ lotId: lot.lotId }} />
     </Page>
   );
+}
+
+/** The lot and its containers, as a list of what is held names them. */
+function thingsOf({ lotId, code, product, containers }: LotPageOf): HeldThing[] {
+  const lot = { key: traceKey('lot', lotId), kind: 'lot' as const, id: lotId, href: `/trace/lot/${lotId}` };
+  return [
+    { ...lot, label: null, code, title: product.name },
+    ...containers.map(({ stockId, label }) => ({
+      key: traceKey('container', stockId),
+      kind: 'container' as const,
+      id: stockId,
+      href: `/containers/${label}`,
+      label,
+      code,
+      title: '',
+    })),
+  ];
 }
 
 function sayLabelDate(date: LabelDate | undefined, order: DateOrder): string {

@@ -14,6 +14,8 @@ type LotChoice = { lotId: number; words: string };
 
 export interface KeepSampleFormProps {
   lifts: readonly { liftId: number; words: string }[];
+  /** How many that were poured before these are left out. */
+  olderLifts: number;
   lots: Readonly<Record<'A' | 'B', readonly LotChoice[]>>;
   /** The lift it is of, where the page was asked for from one. */
   lift?: string | undefined;
@@ -26,7 +28,7 @@ const lotOptions = (lots: readonly LotChoice[]) =>
   lots.map(({ lotId, words }) => ({ value: String(lotId), label: words }));
 
 /** Puts a cured piece on the shelf: of a lift, or of two lots that were mixed. */
-export function KeepSampleForm({ lifts, lots, lift = '', places, today, order }: KeepSampleFormProps) {
+export function KeepSampleForm({ lifts, olderLifts, lots, lift = '', places, today, order }: KeepSampleFormProps) {
   const known = lifts.find(({ liftId }) => String(liftId) === lift);
   const fresh = {
     name: known?.words ?? '',
@@ -67,6 +69,11 @@ export function KeepSampleForm({ lifts, lots, lift = '', places, today, order }:
             <SelectField
               label="Of which lift"
               none="Of no lift in the book"
+              hint={
+                olderLifts > 0
+                  ? `The newest are here. ${olderLifts} older ${olderLifts === 1 ? 'one is' : 'ones are'} not: come from the page of its pour.`
+                  : undefined
+              }
               options={lifts.map(({ liftId, words }) => ({ value: String(liftId), label: words }))}
               value={typed.lift}
               onChange={set('lift')}

@@ -10,7 +10,7 @@ import type { TraceKind } from '@/shared/trace/trace-graph';
 export interface HoldAllFormProps {
   start: { kind: TraceKind; id: number };
   wide: boolean;
-  /** How many things are left and free. */
+  /** How many things are free: what is left, and the lots. */
   free: number;
 }
 
@@ -21,8 +21,8 @@ export function HoldAllForm({ start, wide, free }: HoldAllFormProps) {
     <ActForm<HeldAll>
       action={holdAllAction}
       input={{ ...start, wide, why }}
-      words={free === 1 ? 'Put what is left on hold' : `Put all ${free} on hold`}
-      done={({ held }) => `${held.length === 1 ? '1 thing is' : `${held.length} things are`} on hold: Pull says Stop.`}
+      words={free === 1 ? 'Put it on hold' : `Put all ${free} on hold`}
+      done={({ held, lots }) => sayHeld(held.length + lots.length, lots.length)}
       onDone={() => setWhy('')}
     >
       {(errors) => (
@@ -37,3 +37,6 @@ export function HoldAllForm({ start, wide, free }: HoldAllFormProps) {
     </ActForm>
   );
 }
+
+const sayHeld = (all: number, lots: number): string =>
+  `${all === 1 ? '1 thing is' : `${all} things are`} on hold: Pull says Stop${lots > 0 ? ', and to what comes in of the lot too' : ''}.`;

@@ -18,7 +18,9 @@ export function ReleaseAllForm({ entryId, count }: { entryId: number; count: num
         input={{ entryId, why }}
         words={words}
         variant="stop"
-        done={({ labels }) => `${labels.length === 1 ? '1 thing is' : `${labels.length} things are`} free again.`}
+        done={({ labels, lots }) =>
+          `${labels.length + lots === 1 ? '1 thing is' : `${labels.length + lots} things are`} free again.`
+        }
         onDone={() => setWhy('')}
       >
         {(errors) => (

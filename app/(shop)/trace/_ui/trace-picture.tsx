@@ -5,7 +5,7 @@ import { KIND_WORDS, type SaidNode } from '@/app/(shop)/trace/say-node';
 import { layOutTrace } from '@/shared/trace/lay-out-trace';
 import type { TraceEdge } from '@/shared/trace/trace-graph';
 
-const NODE = { width: 198, height: 106 };
+const NODE = { width: 198, height: 124 };
 const STEP = { x: NODE.width + 42, y: NODE.height + 18 };
 
 /** A trace drawn from left to right: what went in, where it went, what came of it. Everything in it is the way to its page. */
@@ -46,10 +46,13 @@ export function TracePicture({ nodes, edges }: { nodes: readonly SaidNode[]; edg
               data-start={node.isStart || undefined}
               data-left={node.isLeft || undefined}
               data-held={node.isHeld || undefined}
+              data-gone={node.isGone || undefined}
               style={{ left: column * STEP.x, top: row * STEP.y, width: NODE.width, height: NODE.height }}
             >
               <span>
-                {KIND_WORDS[node.kind].one} {node.code ? <Code>{node.code}</Code> : null}
+                {KIND_WORDS[node.kind].one}
+                {node.kind === 'sample' && node.where ? `, ${node.where}` : ''}{' '}
+                {node.code ? <Code>{node.code}</Code> : null}
               </span>
               <span className={styles.name}>{node.title}</span>
               <span className={styles.state}>{node.state}</span>

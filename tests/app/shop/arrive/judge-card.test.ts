@@ -46,11 +46,34 @@ describe('how it arrives, said before anything is written', () => {
       hold: 'recalled' as const,
       useBy: { date: day('2027-05-01'), precision: 'day' as const, confirmed: true },
     };
-    const product = { ...PRODUCT, lots: [{ lotId: 3, code: 'K26-114', facts, inspections: [] }] };
+    const product = { ...PRODUCT, lots: [{ lotId: 3, code: 'K26-114', facts, inspections: [], heldBecause: '' }] };
     const verdict = judgeCard(cardOf('(10)K26-114(17)270110', { product }), SHOP);
     expect(verdict.word).toBe('stop');
     expect(verdict.reasons[0]).toMatchObject({ code: 'recalled', scope: 'lot' });
     expect(verdict.governing?.lastGoodDay).toBe('2027-05-01');
+  });
+
+  it('names the lot that is held and why, and what to do at the door', () => {
+    const dates = { useBy: { date: day('2027-05-01'), precision: 'day' as const, confirmed: true } };
+    const at = (hold: 'free' | 'on-hold' | 'recalled', heldBecause: string) => {
+      const facts = { id: '3', code: 'K26-114', hold, ...dates };
+      const product = { ...PRODUCT, lots: [{ lotId: 3, code: 'K26-114', facts, inspections: [], heldBecause }] };
+      const verdict = judgeCard(cardOf('(10)K26-114', { product }), SHOP);
+      const about = { ...ABOUT, lot: { code: 'K26-114', hold, because: heldBecause } };
+      return { said: sayArrival(verdict, about), toDo: arrivalReasons(verdict, about)[0]?.toDo };
+    };
+    expect(at('on-hold', 'Stays soft.')).toEqual({
+      said: [
+        'Lot K26-114 is on hold: Stays soft.',
+        'Put it apart. Nothing of it goes into a job until the lot is released.',
+      ],
+      toDo: undefined,
+    });
+    expect(at('recalled', '').said).toEqual([
+      'Lot K26-114 is recalled.',
+      'Do not use it. Put it apart and follow the recall.',
+    ]);
+    expect(at('free', '').said).toEqual(['Good to 1 May 2027.']);
   });
 
   it('counts a guessed opening and what is seen in it', () => {

@@ -3,14 +3,17 @@ import Link from 'next/link';
 import { notFound } from 'next/navigation';
 import { bookForPage } from '@/app/_server/book/book-for-page';
 import { faultsOf } from '@/app/_server/faults/faults-of';
+import { listSamples } from '@/app/_server/samples/list-samples';
 import { leftOf } from '@/app/_server/trace/holdable';
 import { readTraceStart } from '@/app/_server/trace/read-trace-start';
 import { stillHeld } from '@/app/_server/trace/still-held';
 import { traceFrom } from '@/app/_server/trace/trace-from';
+import { whatBearsOn } from '@/app/_server/trace/what-bears-on';
 import { LinkKey } from '@/app/_ui/keys';
 import { Page } from '@/app/_ui/page';
 import { Section } from '@/app/_ui/section';
 import { FaultList } from '@/app/(shop)/faults/_parts/fault-list';
+import { SampleOfTrace } from '@/app/(shop)/samples/_parts/sample-of-trace';
 import { CopyKey } from '@/app/(shop)/trace/_ui/copy-key';
 import { HeldList } from '@/app/(shop)/trace/_ui/held-list';
 import { HoldAllForm } from '@/app/(shop)/trace/_ui/hold-all-form';
@@ -18,6 +21,8 @@ import styles from '@/app/(shop)/trace/_ui/trace.module.css';
 import { TraceList } from '@/app/(shop)/trace/_ui/trace-list';
 import { TracePicture } from '@/app/(shop)/trace/_ui/trace-picture';
 import { heldPresses } from '@/app/(shop)/trace/held-presses';
+import { sayBearings } from '@/app/(shop)/trace/say-bearing';
+import { sayHoldable } from '@/app/(shop)/trace/say-holdable';
 import { KIND_WORDS, sayNode } from '@/app/(shop)/trace/say-node';
 import { toCopy, toTell } from '@/app/(shop)/trace/to-tell';
 
@@ -38,8 +43,11 @@ export default async function TracePage({ params, searchParams }: Props) {
   const say = { prefer: head.units, order: head.dateOrder, today: head.today };
   const nodes = traced.nodes.map((node) => sayNode(node, say));
   const first = sayNode(traced.start, say);
-  const { left, free } = leftOf(traced);
-  const presses = heldPresses(await stillHeld(book.read, { stockIds: left.map((node) => node.id) }), left);
+  const holdable = leftOf(traced);
+  const { left, free, lots, freeLots } = holdable;
+  const toFree = free.length + freeLots.length;
+  const inHand = [...lots, ...left];
+  const presses = heldPresses(await stillHeld(book.read, { stockIds: inHand.map((node) => node.id) }), inHand);
   // A press may hold things that are in another trace alone: releasing it releases those too, and the key says how many.
   const counts = new Map(
     await Promise.all(
@@ -47,7 +55,11 @@ export default async function TracePage({ params, searchParams }: Props) {
     ),
   );
   const tell = toTell(traced.nodes);
-  const faults = start.kind === 'fault' ? await faultsOf(book.read, { id: start.id }) : [];
+  const [faults, samples, bearings] = await Promise.all([
+    start.kind === 'fault' ? faultsOf(book.read, { id: start.id }) : [],
+    start.kind === 'sample' ? listSamples(book, { id: start.id }) : [],
+    whatBearsOn(book, traced.nodes),
+  ]);
   const here = `/trace/${kind}/${id}`;
   const name = [KIND_WORDS[start.kind].one, first.code, first.title].filter(Boolean).join(' ');
   const back =
@@ -66,21 +78,25 @@ export default async function TracePage({ params, searchParams }: Props) {
           : ''}
       </p>
       {start.kind === 'fault' ? <FaultList faults={faults} head={head} /> : null}
+      {samples.map((sample) => (
+        <Section key={sample.id}>
+          <SampleOfTrace sample={sample} today={head.today} order={head.dateOrder} />
+        </Section>
+      ))}
       <Section title="What is left" aside={left.length > 0 ? `${free.length} free of ${left.length}` : undefined}>
         {left.length === 0 ? (
           <p className={styles.soft}>
             Nothing of it is left in the shop: every container is empty and no piece is here.
           </p>
-        ) : free.length === 0 ? (
-          <p>Everything that is left is set apart already.</p>
+        ) : null}
+        {toFree === 0 ? (
+          left.length + lots.length > 0 ? (
+            <p>Everything that is left is set apart already.</p>
+          ) : null
         ) : (
           <>
-            <p className={styles.lead}>
-              {free.length === 1 ? 'One thing is' : `${free.length} things are`} left and free: containers with
-              something in them, sealed ones of the lot too, and wood in the shop. On hold, Pull says Stop to each of
-              them.
-            </p>
-            <HoldAllForm key={`${free.length}`} start={start} wide={wide} free={free.length} />
+            <p className={styles.lead}>{sayHoldable(holdable)}</p>
+            <HoldAllForm key={`${toFree}`} start={start} wide={wide} free={toFree} />
           </>
         )}
         {presses.map((press) => (
@@ -126,7 +142,7 @@ export default async function TracePage({ params, searchParams }: Props) {
           </div>
         ) : null}
       </Section>
-      <TraceList nodes={nodes} />
+      <TraceList nodes={nodes} notes={sayBearings(bearings, say)} />
     </Page>
   );
 }
