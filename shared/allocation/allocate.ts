@@ -1,19 +1,17 @@
-import type { AllocationAsk, StockAmount, Take } from '@/shared/allocation/allocation-ask';
+import type { AllocationAsk, Take } from '@/shared/allocation/allocation-ask';
 import { allocationBound } from '@/shared/allocation/allocation-bound';
 import { checkAllocation } from '@/shared/allocation/check-allocation';
 import { type AskError, checkAsk } from '@/shared/allocation/check-ask';
 import { compareMeasures, type MeasureDifference } from '@/shared/allocation/compare-allocations';
-import { dayOfNeed } from '@/shared/allocation/day-of-need';
 import { firstExpiredByHand } from '@/shared/allocation/first-expired-by-hand';
 import { layOutProblems } from '@/shared/allocation/lay-out-problems';
 import { type Measures, measureAllocation } from '@/shared/allocation/measure-allocation';
+import { type Opens, opensOf } from '@/shared/allocation/opens-of';
 import type { Problem } from '@/shared/allocation/problem';
 import type { SolveProgram } from '@/shared/allocation/program';
+import { type Short, shortOf } from '@/shared/allocation/short-of';
 import { type SolvedProblem, solveProblem } from '@/shared/allocation/solve-problem';
-import type { CalendarDate } from '@/shared/calendar/calendar-date';
 import { ok, type Result } from '@/shared/result/result';
-import { exactInteger } from '@/shared/units/exact-integer';
-import type { StockUnit } from '@/shared/units/stock-unit';
 
 export type Allocation = {
   /** `proved`: no allocation is better. `gap`: none was shown to be, and `gap` says where one might be. */
@@ -27,9 +25,9 @@ export type Allocation = {
   readonly takes: readonly Take[];
   readonly measures: Measures;
   /** What each need is short; those that are met are left out. */
-  readonly short: readonly { readonly needId: string; readonly amount: StockAmount }[];
+  readonly short: readonly Short[];
   /** The sealed containers that are opened, and the day of their first use. */
-  readonly opens: readonly { readonly containerId: string; readonly on: CalendarDate }[];
+  readonly opens: readonly Opens[];
   /** Programmes that were solved. */
   readonly solves: number;
 };
@@ -38,7 +36,8 @@ export type Allocation = {
  * Allots the stock on hand to the needs of every open job at once, and proves it the best there is: least shortage, an
  * earlier day before a later; then the fewest surfaces of more than one lot, and the fewest changes of lot; then least
  * waste by expiry; then the fewest containers opened; of what is equal, what expires first goes first. Every need is met
- * to the small unit or reported short. Nothing is past its limit on its day of use (the limit's own day is good), a sealed
+ * to the small unit or reported short. Nothing is past its limit on the day it has to be good to (the limit's own day is
+ * good), a lot that a surface is of already counts for that surface, a sealed
  * container's opened life counts from its first use, the parts of a batch are of one system and, where demanded, one set,
  * and no unit is taken twice. The time limit is for each programme. Fails with what is wrong with the ask; never because
  * there is too little.
@@ -103,22 +102,4 @@ function inOrder({ needs, containers }: AllocationAsk, takes: readonly Take[]): 
   const place = ({ needId, containerId }: Take) =>
     (needAt.get(needId) ?? 0) * containers.length + (containerAt.get(containerId) ?? 0);
   return [...takes].sort((a, b) => place(a) - place(b));
-}
-
-function shortOf({ needs }: AllocationAsk, takes: readonly Take[]): Allocation['short'] {
-  const got = new Map<string, number>();
-  for (const { needId, amount } of takes) got.set(needId, (got.get(needId) ?? 0) + amount);
-  return needs.flatMap(({ id, amount }) => {
-    const missing = amount - (got.get(id) ?? 0);
-    return missing > 0 ? [{ needId: id, amount: exactInteger<StockUnit>(missing) }] : [];
-  });
-}
-
-function opensOf({ needs, containers, today }: AllocationAsk, takes: readonly Take[]): Allocation['opens'] {
-  const days = new Map(needs.map((need) => [need.id, dayOfNeed(need, today)]));
-  return containers.flatMap(({ id, sealed }) => {
-    const uses = takes.flatMap((take) => (take.containerId === id ? (days.get(take.needId) ?? []) : []));
-    const [on] = [...uses].sort();
-    return sealed && on ? [{ containerId: id, on }] : [];
-  });
 }

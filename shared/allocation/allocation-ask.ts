@@ -12,8 +12,10 @@ export type AllocationNeed = {
   readonly jobName: string;
   /** What it is for, in words: `part A for lift 1`. */
   readonly what: string;
-  /** The day of use. One that has passed counts as today. */
+  /** The day of use, on which what is sealed is opened for it. One that has passed counts as today. */
   readonly on: CalendarDate;
+  /** What is used has to be within its limit on this day: the last lift of its pour, the last coat of its finish; `on` where none is given. */
+  readonly goodTo?: CalendarDate | undefined;
   readonly unit: StockUnit;
   /** At least 1. */
   readonly amount: StockAmount;
@@ -56,6 +58,12 @@ export type AllocationContainer = {
   readonly price?: number | undefined;
 };
 
+/** A lot that is on a surface already, or promised to it: whatever is allotted besides, it stays there. */
+export type UsedLot = Pick<AllocationNeed, 'surface' | 'part'> & {
+  readonly productId: string;
+  readonly lotId: string;
+};
+
 /** Everything an allocation is worked out from. */
 export type AllocationAsk = {
   readonly today: CalendarDate;
@@ -65,6 +73,8 @@ export type AllocationAsk = {
   readonly wasteUntil: CalendarDate;
   /** A need and a container that are not to come together. */
   readonly barred?: readonly { readonly needId: string; readonly containerId: string }[] | undefined;
+  /** What the surfaces of the needs are of already; others are passed over. */
+  readonly used?: readonly UsedLot[] | undefined;
 };
 
 /** So much of one container for one need. */

@@ -4,11 +4,13 @@ import { type Measures, measureAllocation } from '@/shared/allocation/measure-al
 import type { Problem } from '@/shared/allocation/problem';
 import { splitWeight, wasteAtRest } from '@/shared/allocation/program-sums';
 import type { Bounds } from '@/shared/allocation/solve-problem';
+import { surfacesOf } from '@/shared/allocation/surfaces-of';
+import { usedLots } from '@/shared/allocation/used-lots';
 import type { CalendarDate } from '@/shared/calendar/calendar-date';
 
 /**
  * What no allocation of the ask can be better than, put together from what was proved of its problems and what no problem
- * touches: the needs that nothing can serve and the stock that no need can take. The order of expiry has no bound where
+ * touches: the needs that nothing can serve, what their surfaces are of already, and the stock that no need can take. The order of expiry has no bound where
  * some problem has none. Each measure holds for allocations that
  * are at the bound in those before it, which is all a comparison in order asks.
  */
@@ -25,6 +27,12 @@ export function allocationBound(
 
   const untouched = measureAllocation(ask, []);
   let [splitSurfaces, lotChanges, waste, opened, order] = [0, 0, untouched.waste, 0, 0];
+  for (const members of surfacesOf(ask.needs)) {
+    if (members.some((at) => served.has(ask.needs[at]?.id ?? ''))) continue;
+    const lots = usedLots(ask, members).length;
+    splitSurfaces += Number(lots > 1);
+    lotChanges += Math.max(0, lots - 1);
+  }
   for (const { problem, bounds } of solved) {
     const { step, weightStep, groups, needs } = problem;
     for (const [day, amount] of bounds.short) add(day, amount * step);

@@ -1,6 +1,6 @@
 import type { AllocationContainer, AllocationNeed } from '@/shared/allocation/allocation-ask';
 import type { Batch } from '@/shared/allocation/batches-of';
-import { dayOfNeed } from '@/shared/allocation/day-of-need';
+import { judgedDayOfNeed } from '@/shared/allocation/day-of-need';
 import { freeOf } from '@/shared/allocation/free-of';
 import type { CalendarDate } from '@/shared/calendar/calendar-date';
 
@@ -12,7 +12,7 @@ export type BarToUse =
 /**
  * Why a container cannot serve a need by itself, whatever the others do; undefined when it can. What stands first here is
  * named first: another product, unit or part; another system, or none where one is wanted; no set where one is demanded;
- * held; empty; its limit before the day of use (the limit's own day is good); all of it promised.
+ * held; empty; its limit before the day it has to be good to (the limit's own day is good); all of it promised.
  */
 export function barToUse(
   need: AllocationNeed,
@@ -27,7 +27,7 @@ export function barToUse(
   if (container.held) return { code: 'held' };
   if (container.left === 0) return { code: 'empty' };
   const { lastGoodDay, promisedTo = [] } = container;
-  if (lastGoodDay && lastGoodDay < dayOfNeed(need, today)) return { code: 'past-limit', lastGoodDay };
+  if (lastGoodDay && lastGoodDay < judgedDayOfNeed(need, today)) return { code: 'past-limit', lastGoodDay };
   if (freeOf(container) === 0) return { code: 'promised', jobNames: promisedTo.map(({ jobName }) => jobName) };
   return undefined;
 }

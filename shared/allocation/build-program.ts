@@ -29,7 +29,8 @@ const SPARE = 1e-3;
  * The integer programme of a problem and a stage. Amounts are in units of the problem, objectives in its
  * steps. `x` is how much a need draws from a
  * slot, `k` how many containers of a group are opened for a slot, `b` the system or set a batch is of, `u` whether a
- * surface has some of a lot, `z` whether it is split and `e` its lots beyond the first, `s` what a need is short.
+ * surface has some of a lot, `z` whether it is split and `e` its lots beyond the first, `s` what a need is short. A lot that
+ * a surface has already is a yes from the first.
  *
  * `implied` are the rows of `lotRows`, for a caller that builds several programmes of one problem.
  *
@@ -123,10 +124,11 @@ export function buildProgram(
   const changes: Term[] = [];
   const oneLotEach = settled.lots === 0;
   const allMet = shortDays.size === 0;
-  surfaces.forEach(({ lots }, nr) => {
+  surfaces.forEach(({ lots, used: already }, nr) => {
     if (lots.length < 2) return;
     lots.forEach((lot, l) => {
       binary(`u${nr}_${l}`);
+      if (already.includes(lot)) row([{ name: `u${nr}_${l}`, times: 1 }], '=', 1);
       needs.forEach((need, at) => {
         if (need.surface !== nr) return;
         const of = need.slots.filter((slot) => groups[slots[slot]?.group ?? -1]?.lot === lot);

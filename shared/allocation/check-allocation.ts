@@ -23,19 +23,29 @@ export type AllocationFault =
 /**
  * Every rule an allocation breaks; none when it may be followed. It is written from the rules alone and shares no code
  * with what makes allocations, so that the one proves the other: no unit twice, no need over-met, nothing past its limit
- * or its opened life on the day of use, product, part, system and set as asked, nothing held, nothing barred.
+ * on the day it has to be good to or its opened life on the day of use, product, part, system and set as asked, nothing held, nothing barred.
  */
 export function checkAllocation(ask: AllocationAsk, takes: readonly Take[]): readonly AllocationFault[] {
   const needs = new Map(ask.needs.map((need) => [need.id, need]));
   const containers = new Map(ask.containers.map((container) => [container.id, container]));
   const faults: AllocationFault[] = [];
-  const known: { need: AllocationNeed; container: AllocationContainer; day: CalendarDate; amount: number }[] = [];
+  const known: {
+    need: AllocationNeed;
+    container: AllocationContainer;
+    /** Of use, and the later one it has to be within its limit on. */
+    day: CalendarDate;
+    judged: CalendarDate;
+    amount: number;
+  }[] = [];
   for (const { needId, containerId, amount } of takes) {
     const [need, container] = [needs.get(needId), containers.get(containerId)];
     if (!need) faults.push({ code: 'unknown-need', needId });
     if (!container) faults.push({ code: 'unknown-container', containerId });
     if (!Number.isSafeInteger(amount) || amount < 1) faults.push({ code: 'not-whole', needId });
-    if (need && container) known.push({ need, container, amount, day: laterOf(need.on, ask.today) });
+    if (need && container) {
+      const day = laterOf(need.on, ask.today);
+      known.push({ need, container, amount, day, judged: laterOf(need.goodTo ?? day, ask.today) });
+    }
   }
 
   for (const need of needs.values()) {
@@ -51,10 +61,10 @@ export function checkAllocation(ask: AllocationAsk, takes: readonly Take[]): rea
     const [openedOn] = uses.map(({ day }) => day).sort();
     const end =
       openedOn && container.sealed && container.openedLife ? addLife(openedOn, container.openedLife) : undefined;
-    for (const { need, day } of uses) {
+    for (const { need, day, judged } of uses) {
       const both = { needId: need.id, containerId: container.id };
       const { lastGoodDay } = container;
-      if (lastGoodDay !== undefined && day > lastGoodDay) faults.push({ code: 'past-limit', ...both });
+      if (lastGoodDay !== undefined && judged > lastGoodDay) faults.push({ code: 'past-limit', ...both });
       if (end !== undefined && day > end) faults.push({ code: 'past-opened-life', ...both });
     }
   }

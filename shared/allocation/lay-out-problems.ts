@@ -8,6 +8,7 @@ import { openingDays } from '@/shared/allocation/opening-days';
 import { orderOfExpiry } from '@/shared/allocation/order-of-expiry';
 import { choiceOf, type Group, type Problem, type ProblemNeed, type Slot } from '@/shared/allocation/problem';
 import { surfacesOf } from '@/shared/allocation/surfaces-of';
+import { usedLots } from '@/shared/allocation/used-lots';
 import { weighWasteBy } from '@/shared/allocation/weigh-waste-by';
 
 /** Amounts of a programme are at most this many units. */
@@ -37,13 +38,16 @@ export function layOutProblems(ask: AllocationAsk): readonly Problem[] {
   );
 
   const usable = needs.map((_, at) => ask.containers.filter((_, nr) => mayTake[nr]?.includes(at)));
-  const canDiffer = (members: readonly number[], by: (container: AllocationContainer) => string) =>
-    new Set(members.flatMap((at) => (usable[at] ?? []).map(by))).size > 1;
+  const canDiffer = (
+    members: readonly number[],
+    by: (container: AllocationContainer) => string,
+    already: readonly string[] = [],
+  ) => new Set([...already, ...members.flatMap((at) => (usable[at] ?? []).map(by))]).size > 1;
   const joined = new JoinedSets(needs.length);
   for (const members of [
     ...mayTake,
     // Needs that have to agree on something bind each other only where there is more than one thing to agree on.
-    ...surfaces.filter((one) => canDiffer(one, ({ lotId }) => lotId)),
+    ...surfaces.filter((one) => canDiffer(one, ({ lotId }) => lotId, usedLots(ask, one))),
     ...batches
       .filter(({ needs: mixed, setDemanded }) =>
         canDiffer(mixed, ({ systemKey, setId }) => JSON.stringify([systemKey, setDemanded ? setId : undefined])),
@@ -126,9 +130,11 @@ export function layOutProblems(ask: AllocationAsk): readonly Problem[] {
         const choices = reached((need) => need.batch === nr).map((slot) => choiceOf(slot, { setDemanded }));
         return { setDemanded, choices: [...new Set(choices)] };
       }),
-      surfaces: surfaceHere.map((_, nr) => ({
-        lots: [...new Set(reached((need) => need.surface === nr).map((slot) => groups[slot.group]?.lot ?? ''))],
-      })),
+      surfaces: surfaceHere.map((at, nr) => {
+        const used = usedLots(ask, surfaces[at] ?? []);
+        const choices = reached((need) => need.surface === nr).map((slot) => groups[slot.group]?.lot ?? '');
+        return { lots: [...new Set([...used, ...choices])], used };
+      }),
       step,
       unit: step * 2 ** Math.max(0, Math.ceil(Math.log2(Math.max(...amounts) / step / MOST_IN_UNITS))),
       weightStep,

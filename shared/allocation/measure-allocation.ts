@@ -3,6 +3,7 @@ import { dayOfNeed } from '@/shared/allocation/day-of-need';
 import { orderOfExpiry } from '@/shared/allocation/order-of-expiry';
 import { surfacesOf } from '@/shared/allocation/surfaces-of';
 import { unusedPastLimit } from '@/shared/allocation/unused-past-limit';
+import { usedLots } from '@/shared/allocation/used-lots';
 import { weighWasteBy } from '@/shared/allocation/weigh-waste-by';
 import type { CalendarDate } from '@/shared/calendar/calendar-date';
 
@@ -10,7 +11,7 @@ import type { CalendarDate } from '@/shared/calendar/calendar-date';
 export type Measures = {
   /** What cannot be had, in small units, day by day; days without a shortage are left out. */
   readonly short: readonly { readonly on: CalendarDate; readonly amount: number }[];
-  /** Surfaces that are of more than one lot. */
+  /** Surfaces that are of more than one lot, those counted that are on them already. */
   readonly splitSurfaces: number;
   /** How often the lot changes: over all surfaces, the lots beyond the first. */
   readonly lotChanges: number;
@@ -50,7 +51,8 @@ export function measureAllocation(ask: AllocationAsk, takes: readonly Take[]): M
     if (missing > 0) short.set(day, (short.get(day) ?? 0) + missing);
   }
   const lotsOfSurfaces = surfacesOf(needs).map(
-    (members) => new Set(members.flatMap((nr) => [...(lots.get(needs[nr]?.id ?? '') ?? [])])).size,
+    (members) =>
+      new Set([...usedLots(ask, members), ...members.flatMap((nr) => [...(lots.get(needs[nr]?.id ?? '') ?? [])])]).size,
   );
   const wasteBy = weighWasteBy(ask);
   const waste = unusedPastLimit(ask, takes).reduce((sum, { containerId, amount }) => {

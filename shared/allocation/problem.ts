@@ -47,8 +47,8 @@ export type Problem = {
   readonly slots: readonly Slot[];
   /** For each batch what it might be of: keys of systems or of sets. */
   readonly batches: readonly { readonly setDemanded: boolean; readonly choices: readonly string[] }[];
-  /** For each surface the lots it might be of. */
-  readonly surfaces: readonly { readonly lots: readonly string[] }[];
+  /** For each surface the lots it might be of, and which of them it is of already. */
+  readonly surfaces: readonly { readonly lots: readonly string[]; readonly used: readonly string[] }[];
   /** Every amount in the problem is a multiple of this. */
   readonly step: number;
   /**

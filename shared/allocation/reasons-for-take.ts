@@ -4,11 +4,12 @@ import { batchesOf } from '@/shared/allocation/batches-of';
 import { dayOfNeed } from '@/shared/allocation/day-of-need';
 import { freeOf } from '@/shared/allocation/free-of';
 import { surfacesOf } from '@/shared/allocation/surfaces-of';
+import { usedLots } from '@/shared/allocation/used-lots';
 import type { CalendarDate } from '@/shared/calendar/calendar-date';
 
 /** One reason why a container was allotted to a need, with the facts it rests on. */
 export type TakeReason =
-  | { readonly code: 'only-one-that-can' | 'open-already' | 'emptied' | 'lots-mixed' }
+  | { readonly code: 'only-one-that-can' | 'open-already' | 'emptied' | 'lots-mixed' | 'lot-on-surface' }
   | { readonly code: 'first-to-expire'; readonly lastGoodDay: CalendarDate; readonly next: string | undefined }
   /** Others would expire sooner, but all that is free in them is allotted to these needs. */
   | {
@@ -82,11 +83,14 @@ export function reasonsForTake(ask: AllocationAsk, takes: readonly Take[], take:
         takes.some(({ needId, containerId }) => containerId === one.id && ids.includes(needId)),
       );
     const idsOf = (members: readonly number[]) => members.flatMap((nr) => (nr === at ? [] : (needs[nr]?.id ?? [])));
-    const onSurface = idsOf(surfacesOf(needs).find((members) => members.includes(at)) ?? []);
-    const lots = new Set(served([take.needId, ...onSurface]).map(({ lotId }) => lotId));
+    const surface = surfacesOf(needs).find((members) => members.includes(at)) ?? [];
+    const onSurface = idsOf(surface);
+    const already = usedLots(ask, surface);
+    const lots = new Set([...already, ...served([take.needId, ...onSurface]).map(({ lotId }) => lotId)]);
     const mixedWith = idsOf(batch?.needs ?? []);
     return [
       ...(lots.size > 1 ? [{ code: 'lots-mixed' as const }] : []),
+      ...(already.includes(container?.lotId ?? '') ? [{ code: 'lot-on-surface' as const }] : []),
       ...(lots.size === 1 && served(onSurface).length ? [{ code: 'one-lot' as const, withNeedIds: onSurface }] : []),
       ...(mixedWith.length && !batch?.setDemanded ? [{ code: 'one-system' as const, withNeedIds: mixedWith }] : []),
       ...(batch?.setDemanded ? [{ code: 'one-set' as const, withNeedIds: mixedWith }] : []),

@@ -25,6 +25,8 @@ export function sayTakeReason(ask: AllocationAsk, reason: TakeReason, how: SayAl
       return `It is open by then: ${needs([reason.needId])} opens it on ${sayDay(reason.on, how)}.`;
     case 'one-lot':
       return `Keeps the surface to one lot, with ${needs(reason.withNeedIds)}.`;
+    case 'lot-on-surface':
+      return 'The surface is of this lot already, or that lot is promised to it.';
     case 'one-system':
       return `Of one system with ${needs(reason.withNeedIds)}.`;
     case 'one-set':

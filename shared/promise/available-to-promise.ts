@@ -48,22 +48,51 @@ export function availableToPromise(
   demands: readonly Demand[],
   today: CalendarDate,
 ): PromiseStep[] {
-  const wanted = demands
-    .filter((demand) => demand.amount > 0)
-    .map((demand) => (demand.on < today ? { ...demand, on: today } : demand));
-  const there = supplies.filter((supply) => supply.amount > 0 && (supply.lastGoodDay ?? today) >= today);
+  const { there, wanted } = fromToday(supplies, demands, today);
   const met = coverDemands(there, wanted).total;
   return daysOfChange(there, today).map((from) => {
     const here = there.filter((supply) => supply.from <= from && (supply.lastGoodDay ?? from) >= from);
     const good = here.reduce((sum, supply) => sum + supply.amount, 0);
     const promised = here.reduce((sum, supply) => sum + supply.promised, 0);
-    const one: Demand = { id: ONE_MORE, words: '', on: from, amount: Number.POSITIVE_INFINITY };
-    const free = coverDemands(there, [...wanted, one]).total - met;
+    const free = coverDemands(there, [...wanted, oneMore({ on: from })]).total - met;
     return { from, good, promised, kept: good - promised - free, free, reasons: reasonsOf(there, from, today) };
   });
 }
 
-const ONE_MORE = ' one more';
+/**
+ * What may be promised for a day, and is good to another on or after it: what the curve says of `on` alone where both are
+ * one day. A day that has passed counts as today.
+ *
+ * Example: 5 on hand to 10 Dec and 3 to 20 Dec; for 8 Dec 8, for 8 Dec and good to 15 Dec 3.
+ */
+export function freeToPromise(
+  supplies: readonly Supply[],
+  demands: readonly Demand[],
+  { on, goodTo }: Pick<Demand, 'on' | 'goodTo'>,
+  today: CalendarDate,
+): number {
+  const { there, wanted } = fromToday(supplies, demands, today);
+  const [more] = fromToday([], [oneMore({ on, goodTo })], today).wanted;
+  return coverDemands(there, more ? [...wanted, more] : wanted).total - coverDemands(there, wanted).total;
+}
+
+const oneMore = (day: Pick<Demand, 'on' | 'goodTo'>): Demand => ({
+  ...day,
+  id: ' one more',
+  words: '',
+  amount: Number.POSITIVE_INFINITY,
+});
+
+/** What is still good and what is still wanted; days that have passed as today. */
+function fromToday(supplies: readonly Supply[], demands: readonly Demand[], today: CalendarDate) {
+  const atLeast = (day: CalendarDate) => (day < today ? today : day);
+  return {
+    there: supplies.filter((supply) => supply.amount > 0 && (supply.lastGoodDay ?? today) >= today),
+    wanted: demands
+      .filter((demand) => demand.amount > 0)
+      .map(({ on, goodTo = on, ...demand }): Demand => ({ ...demand, on: atLeast(on), goodTo: atLeast(goodTo) })),
+  };
+}
 
 /** Today, the days something comes, and the days after something ends. */
 function daysOfChange(supplies: readonly Supply[], today: CalendarDate): CalendarDate[] {

@@ -11,8 +11,10 @@ export type MaterialNeed = {
   readonly id: number;
   readonly jobId: number;
   readonly purpose: Purpose;
-  /** A day that has passed counts as today. */
+  /** It must be here by this day. A day that has passed counts as today. */
   readonly on: CalendarDate;
+  /** And good to this one, `on` or later: the last lift of its pour, the last coat of its finish; `on` where none is given. */
+  readonly goodTo?: CalendarDate | undefined;
   readonly unit: StockUnit;
   readonly amount: number;
   /** Taken for it already. */
@@ -21,6 +23,8 @@ export type MaterialNeed = {
   readonly productIds: readonly number[];
   /** Needs with the same words go on one visible surface: one lot is wanted for them. */
   readonly surface: string;
+  /** The lots that were taken for it already, the newest last: they are on the surface, and stay there. */
+  readonly lotsUsed?: readonly string[] | undefined;
 };
 
 /** A container on hand, in its own small unit. */

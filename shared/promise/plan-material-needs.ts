@@ -2,6 +2,7 @@ import type { CalendarDate } from '@/shared/calendar/calendar-date';
 import { chooseContainers } from '@/shared/promise/choose-containers';
 import { heldElsewhere } from '@/shared/promise/held-elsewhere';
 import { inUnit } from '@/shared/promise/in-unit';
+import { lotsOnSurfaces, surfaceOf } from '@/shared/promise/lots-on-surfaces';
 import type { Coming, MaterialNeed, NeedStanding, OnHand, Part } from '@/shared/promise/material-need';
 import { takeComing } from '@/shared/promise/take-coming';
 import { splitCost, takePart } from '@/shared/promise/take-part';
@@ -11,8 +12,10 @@ import { suggestContainers } from '@/shared/shelf-life/suggest-containers';
 /**
  * How each need stands against what is on hand, promised and ordered, the earliest day first: what one takes the next no
  * longer has. Promises stay where they are; what a job was promised for no need in particular goes to its needs in the
- * order of their days. What is free is taken first to expire first, from one lot for one surface where any lot can give
- * it, and on from what the job takes from already (`chooseContainers`). Orders count from the day they are due, not before today.
+ * order of their days. What is used has to be good to the day that counts (`goodTo`), which may be later than the day it is
+ * needed on. What is free is taken first to expire first, from one lot for one surface where any lot can give it: the lot
+ * that is on it or promised to it already, where there is one. It goes on from what the job takes from already
+ * (`chooseContainers`). Orders count from the day they are due, not before today.
  *
  * Example: 2 kg needed, 0.5 kg promised to it, 1 kg free, 5 kg due the day after it → reserved 0.5, have 1, short 0.5.
  */
@@ -34,7 +37,6 @@ export function planMaterialNeeds(
     })),
   }));
   const orders = coming.filter((each) => each.on >= today).map((each) => ({ ...each, left: each.amount }));
-  const lots = new Map<string, string>();
   const begun = new Map<string, ReadonlySet<string>>();
   const mine = new Map<number, Part[]>();
 
@@ -47,22 +49,22 @@ export function planMaterialNeeds(
           const isLoose = promise.needId === null || !known.has(promise.needId);
           if (promise.jobId !== need.jobId || (loose ? !isLoose : promise.needId !== need.id)) continue;
           const held = sumOf(mine.get(need.id) ?? []);
-          const most = loose ? Math.max(0, need.amount - need.used - held) : Number.MAX_SAFE_INTEGER;
-          const part = takePart(container, promise, need, most);
+          const wants = Math.max(0, need.amount - need.used - held);
+          const part = takePart(container, promise, need, { wants, most: loose ? wants : Number.MAX_SAFE_INTEGER });
           if (part) mine.set(need.id, [...(mine.get(need.id) ?? []), part]);
         }
       }
     }
   }
 
-  const found = new Map<number, NeedStanding>();
-  for (const need of order) {
-    const on = need.on < today ? today : need.on;
+  const own = order.map((need) => {
+    const [on, goodTo] = [need.on, need.goodTo ?? need.on].map((day) => (day < today ? today : day));
+    const dayOfUse = goodTo ?? today;
     const matching = shelf.filter(matches(need));
     const judged = new Map(
       matching.map(({ container }) => [
         container.stockId,
-        assess({ ...container.candidate, purpose: need.purpose, dayOfUse: on, today }),
+        assess({ ...container.candidate, purpose: need.purpose, dayOfUse, today }),
       ]),
     );
     const isGood = (stockId: number) => {
@@ -72,16 +74,20 @@ export function planMaterialNeeds(
       );
     };
     const withDay = (part: Part): Part => ({ ...part, lastGoodDay: judged.get(part.stockId)?.governing?.lastGoodDay });
-    const own = (mine.get(need.id) ?? []).map(withDay);
-    const reserved = own.filter((part) => isGood(part.stockId));
-    const failing = own.filter((part) => !isGood(part.stockId));
+    const promised = (mine.get(need.id) ?? []).map(withDay);
+    const reserved = promised.filter((part) => isGood(part.stockId));
+    const failing = promised.filter((part) => !isGood(part.stockId));
+    return { need, on: on ?? today, dayOfUse, matching, judged, isGood, reserved, failing };
+  });
+  const lotOf = (stockId: number) => stock.find((container) => container.stockId === stockId)?.candidate.lot.id ?? '';
+  const lots = lotsOnSurfaces(own.map((each) => ({ ...each, lots: each.reserved.map((part) => lotOf(part.stockId)) })));
 
+  const found = new Map<number, NeedStanding>();
+  for (const { need, on, dayOfUse, matching, judged, isGood, reserved, failing } of own) {
     let missing = Math.max(0, need.amount - need.used - sumOf(reserved));
-    const surface =
-      need.surface === '' ? undefined : `${need.jobId}/${need.surface}/${[...need.productIds].sort().join()}`;
-    const lotOf = (stockId: number) =>
-      matching.find((each) => each.container.stockId === stockId)?.container.candidate.lot.id;
-    const lotInUse = surface === undefined ? undefined : (lots.get(surface) ?? lotOf(reserved[0]?.stockId ?? 0));
+    const surface = surfaceOf(need);
+    const onSurface = new Set(lots.get(surface));
+    const [lotInUse] = onSurface;
     const counted = matching.flatMap((each) => {
       const { container, free } = each;
       const left = inUnit(free, container.unit, need.unit, container.density, 'down');
@@ -95,13 +101,13 @@ export function planMaterialNeeds(
           ...container.candidate,
           container: { ...container.candidate.container, left },
         })),
-        dayOfUse: on,
+        dayOfUse,
         today,
         purpose: need.purpose,
-        colourShows: surface !== undefined || counted.some(({ each }) => each.container.candidate.policy.colourShows),
+        colourShows: need.surface !== '' || counted.some(({ each }) => each.container.candidate.policy.colourShows),
       };
       // The lot is chosen for all that goes on the surface, not for its first layer alone.
-      const whole = surface === undefined ? missing : Math.max(missing, allOf(order, need, mine));
+      const whole = need.surface === '' ? missing : Math.max(missing, allOf(order, need, mine));
       const lotId = lotInUse ?? lotFor(suggestContainers({ ...ask, asked: whole }));
       const thing = `${need.jobId}/${[...need.productIds].sort().join()}`;
       const taps = begun.get(thing) ?? new Set(reserved.map((part) => String(part.stockId)));
@@ -132,9 +138,10 @@ export function planMaterialNeeds(
           lastGoodDay: take.lastGoodDay,
         });
       }
-      const first = have[0] && lotOf(have[0].stockId);
-      if (surface !== undefined && first !== undefined && !lots.has(surface)) lots.set(surface, lotInUse ?? first);
     }
+    for (const part of have) onSurface.add(lotOf(part.stockId));
+    lots.set(surface, [...onSurface]);
+    lotsMixed ||= need.surface !== '' && onSurface.size > 1 && reserved.length + have.length > 0;
 
     const elsewhere = heldElsewhere(
       need,

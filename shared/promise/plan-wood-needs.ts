@@ -62,7 +62,7 @@ export type WoodStanding = {
  * Whether a piece will do for a need: the wood and the form that are named, and no smaller than the sizes that are given,
  * its width at the narrowest. A pack of boards is counted only where a pack is asked for.
  */
-function willDo(
+export function willDo(
   piece: Pick<WoodOnHand, 'species' | 'form' | 'lengthNm' | 'widthNm' | 'thicknessNm'>,
   need: Pick<WoodNeed, 'species' | 'form' | 'lengthNm' | 'widthNm' | 'thicknessNm'>,
 ): boolean {

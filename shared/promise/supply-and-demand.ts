@@ -19,6 +19,9 @@ export type Supply = {
 export type Demand = {
   readonly id: string;
   readonly words: string;
+  /** It must be here by this day. */
   readonly on: CalendarDate;
+  /** And good to this one, `on` or later: the last lift of its pour, the last coat of its finish; `on` where none is given. */
+  readonly goodTo?: CalendarDate | undefined;
   readonly amount: number;
 };

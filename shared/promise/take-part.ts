@@ -1,3 +1,4 @@
+import { countsAs } from '@/shared/promise/counts-as';
 import { inUnit } from '@/shared/promise/in-unit';
 import type { MaterialNeed, OnHand, Part } from '@/shared/promise/material-need';
 import { allocate } from '@/shared/units/allocate';
@@ -6,9 +7,18 @@ import type { MinorUnits } from '@/shared/units/minor-units';
 /** What is left of a promise, and what that cost. */
 type Held = { left: number; cost?: MinorUnits | undefined };
 
-/** Some of a promise for a need, at most so much of the need's unit; what is taken is taken off the promise. */
-export function takePart(container: OnHand, promise: Held, need: MaterialNeed, most: number): Part | undefined {
-  const all = inUnit(promise.left, container.unit, need.unit, container.density, 'down');
+/**
+ * Some of a promise for a need that still wants so much, at most so much of the need's unit; what is taken is taken off the
+ * promise.
+ */
+export function takePart(
+  container: OnHand,
+  promise: Held,
+  need: MaterialNeed,
+  { wants, most }: { wants: number; most: number },
+): Part | undefined {
+  const units = { from: container.unit, to: need.unit, density: container.density };
+  const all = countsAs(promise.left, wants, units);
   const amount = Math.min(all ?? 0, most);
   if (all === undefined || amount <= 0) return undefined;
   const stockAmount =

@@ -84,9 +84,16 @@ function secondOpinion(ask: AllocationAsk, step: number): readonly number[] {
   });
   [...surfaces.values()].forEach((members, nr) => {
     const of = pairs.filter(({ n }) => members.includes(n));
-    const lots = [...new Set(of.map(({ container }) => container.lotId))];
+    const already = (ask.used ?? []).filter(({ surface, part, productId }) =>
+      members.some((n) => {
+        const need = needs[n];
+        return need?.surface === surface && need.part === part && need.productIds.includes(productId);
+      }),
+    );
+    const lots = [...new Set([...already, ...of.map(({ container }) => container)].map(({ lotId }) => lotId))];
     if (lots.length < 2) return;
     for (const lot of lots) yes(`u${nr}_${lot}`);
+    for (const { lotId } of already) row(sumOf([`u${nr}_${lotId}`, 1]), { min: 1 });
     for (const { container, y } of of) row(sumOf([y, 1], [`u${nr}_${container.lotId}`, -1]), { max: 0 });
     yes(`z${nr}`);
     ints.add(`e${nr}`);

@@ -179,6 +179,9 @@ describe('what a job needs', () => {
     expect([now.used, sum(now.standing.reserved), sum(now.standing.have)]).toEqual([300_000, 700_000, 0]);
     must(await finishStep(test.book, by(), { stepId, doneOn: TODAY, reason: 'Early' }));
     expect((await first(desk)).used).toBe(1 * KG);
+    // What was pulled went into that step: the next one wants all of its own.
+    const last = await need(desk, productNeed(productId, 0.5 * KG));
+    expect((await read(desk)).needs.find((each) => each.need.id === last)?.used).toBe(0);
   });
 
   it('of any product that is the part of a system, by mass, though one is counted by volume', async () => {
@@ -326,7 +329,7 @@ describe('what a job needs', () => {
       ['ends'],
     ]);
     expect(curve?.others).toMatchObject([{ on: '2026-12-18', amount: 3 * KG }]);
-    expect(curve?.asks).toEqual([{ on: '2026-12-12', amount: 1 * KG }]);
+    expect(curve?.asks).toEqual([{ on: '2026-12-12', goodTo: '2026-12-12', amount: 1 * KG, free: 1.5 * KG }]);
   });
 
   it('of one finish on several days is one line, with packages for the sum', async () => {

@@ -1,6 +1,6 @@
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { addJob } from '@/app/_server/jobs/add-job';
-import { changeJob } from '@/app/_server/jobs/change-job';
+import { setStage } from '@/app/_server/jobs/set-stage';
 import { history } from '@/app/_server/ledger/history';
 import { proveBook } from '@/app/_server/ledger/prove-book';
 import { rebuildBalances } from '@/app/_server/ledger/rebuild-balances';
@@ -21,9 +21,10 @@ import { receivePieces } from '@/app/_server/stock/receive-pieces';
 import { weighContainer } from '@/app/_server/stock/weigh-container';
 import { sayRefusal } from '@/app/_server/words/say-refusal';
 import type { Purpose } from '@/shared/shelf-life/types/verdict';
+import { endJob } from '@/tests/support/end-of-a-job';
 import { ended, startScript } from '@/tests/support/run-script';
 import { aSlab, stocked } from '@/tests/support/stock-of-a-test';
-import { by, day, freshBook, must, NOW, refusedWith, type TestBook, TODAY } from '@/tests/support/test-book';
+import { by, day, freshBook, must, NOW, refusedWith, storeOf, type TestBook, TODAY } from '@/tests/support/test-book';
 
 const KG = 1_000_000;
 const printed = (date: string) => ({ date: day(date), precision: 'day' as const, confirmed: true });
@@ -206,7 +207,7 @@ describe('what is promised', () => {
       const jobId = await job(called);
       must(await promise(jobId, label, 2 * KG));
       must(await take(label, 0.5 * KG, jobId));
-      const changed = must(await changeJob(test.book, by(), { ...fieldsOf(called), jobId, state }));
+      const changed = await endJob(test.book, jobId, state === 'done' ? 'delivered' : 'dropped');
       expect(changed.freed).toEqual([label]);
       expect(await promisedTo(label)).toEqual([]);
       must(await take(label, 2 * KG));
@@ -285,7 +286,7 @@ describe('what is promised', () => {
       const jobId = await job(called);
       must(await promise(jobId, label, 1 * KG));
       const { entryId } = must(await take(label, 1 * KG, jobId));
-      must(await changeJob(test.book, by(), { ...fieldsOf(called), jobId, state: 'done' }));
+      await endJob(test.book, jobId, 'delivered');
       const back = must(await undo(entryId));
       expect(await promisedTo(label)).toEqual([]);
       expect(await left(label)).toBe(2.5 * KG);
@@ -356,16 +357,20 @@ describe('what is promised', () => {
   });
 
   describe('to many who ask at once', () => {
-    /** Everybody's job asks for the same: some here, the rest in three more processes at the same file. */
+    /** Everybody's job asks for the same: some here, the rest in three more processes at the same book. */
     const askAtOnce = async (jobs: number[], label: string, amount?: number) => {
       const children = [0, 1, 2].map((nr) =>
-        startScript('tests/support/children/promise-from-child.ts', [
-          test.files.folder,
-          label,
-          amount === undefined ? '' : String(amount),
-          jobs.filter((_, at) => at % 4 === nr).join(','),
-          `child-${label}-${nr}`,
-        ]),
+        startScript(
+          'tests/support/children/promise-from-child.ts',
+          [
+            test.files.folder,
+            label,
+            amount === undefined ? '' : String(amount),
+            jobs.filter((_, at) => at % 4 === nr).join(','),
+            `child-${label}-${nr}`,
+          ],
+          storeOf(test.files),
+        ),
       );
       const ends = children.map(ended);
       await Promise.all(
@@ -411,7 +416,7 @@ describe('what is promised', () => {
         ...jobs.map((jobId) => promise(jobId, label, 0.6 * KG)),
         ...jobs.map((jobId) => take(label, 0.3 * KG, jobId)),
         weighContainer(test.book, by(), { label, left: 1 * KG, why: 'Scale' }),
-        changeJob(test.book, by(), { ...fieldsOf('Races 2'), jobId: jobs[2] ?? 0, state: 'dropped' }),
+        setStage(test.book, by(), { jobId: jobs[2] ?? 0, stage: 'dropped', reason: '' }),
         take(label, 0.2 * KG),
       ]);
       const promised = (await promisedTo(label)).reduce((sum, [, amount]) => sum + (amount ?? 0), 0);

@@ -6,6 +6,7 @@ import type {
   AllocationContainer,
   AllocationNeed,
   StockAmount,
+  UsedLot,
 } from '@/shared/allocation/allocation-ask';
 import { addDays } from '@/shared/calendar/add-days';
 import type { CalendarDate } from '@/shared/calendar/calendar-date';
@@ -27,7 +28,7 @@ const NEVER = '9999-12-31' as CalendarDate;
 
 /**
  * The needs that are still open and not yet promised, and the stock that could meet them, as the allocation takes them:
- * both in one unit each, promises fixed. Two-part resin is counted by mass; what is counted by volume and has no density
+ * both in one unit each, promises fixed, with the lots that their surfaces are of already. Two-part resin is counted by mass; what is counted by volume and has no density
  * cannot be, and is left out (`uncounted`).
  */
 export function allocationAskOf(
@@ -64,6 +65,7 @@ export function allocationAskOf(
       }),
       containers: containers.flatMap((one) => one ?? []),
       wasteUntil: [last, horizon].sort().at(-1) ?? horizon,
+      used: stood.needs.flatMap((each) => lotsOf(each, stood)),
     },
     uncounted: stood.stock.flatMap((one, nr) => (containers[nr] ? [] : [one.stockId])),
   };
@@ -87,15 +89,33 @@ function openNeed(
       jobName: need.job,
       what: wordsOf(need),
       on: need.on,
+      goodTo: need.goodTo,
       unit: need.unit,
       amount: amountOf(open),
       productIds: productIds.map(String),
       ...(need.system && { systemKey: String(need.system.id), part: need.system.part }),
-      surface: need.surface ? `${need.jobId} ${need.surface}` : `need ${need.id}`,
+      surface: surfaceOf(need),
       liftId: need.liftId,
       systemId: need.system?.id ?? null,
     },
   ];
+}
+
+/** Needs without words for it are each a surface of their own. */
+const surfaceOf = ({ id, jobId, surface }: NeedFacts) => (surface ? `${jobId} ${surface}` : `need ${id}`);
+
+/** The lots of a need's surface that are settled: those it was taken from, and those that are promised to it. */
+function lotsOf({ need, lots, standing }: StoodNeeds['needs'][number], { stock }: StoodNeeds): UsedLot[] {
+  const promised = standing.reserved.flatMap(({ stockId }) => {
+    const one = stock.find((each) => each.stockId === stockId);
+    return one ? [{ productId: one.productId, lotId: one.candidate.lot.id }] : [];
+  });
+  return [...lots, ...promised].map(({ productId, lotId }) => ({
+    surface: surfaceOf(need),
+    part: need.system?.part,
+    productId: String(productId),
+    lotId,
+  }));
 }
 
 /** "Deep pour, part A, for Lift 2". */

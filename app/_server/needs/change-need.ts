@@ -31,7 +31,7 @@ export const changeNeed: Command<ChangeNeed, { entryId: number; words: string }>
     const answer = { entryId: pen.entryId, words };
     await pen.enter({ jobId, productId: columns.productId, why: words }, answer);
     const { id: needId } = await pen.tx.need.create({
-      data: { ...columns, ...partId, jobId, entryId: pen.entryId },
+      data: { ...partId, ...columns, jobId, entryId: pen.entryId },
       select: { id: true },
     });
     await pen.tx.need.update({ where: { id }, data: { removedById: pen.entryId }, select: { id: true } });

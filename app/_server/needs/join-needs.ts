@@ -32,6 +32,7 @@ function together(list: readonly [StandingNeed, ...StandingNeed[]]): StandingNee
   const all = <T>(pick: (need: StandingNeed) => readonly T[]) => list.flatMap(pick);
   return {
     need: { ...first.need, amount: list.reduce((sum, each) => sum + each.need.amount, 0) },
+    lots: all((each) => each.lots),
     used: list.reduce((sum, each) => sum + Math.min(each.used, each.need.amount), 0),
     standing: {
       reserved: partsOf(all((each) => each.standing.reserved)),

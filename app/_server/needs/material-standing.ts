@@ -4,6 +4,7 @@ import type { Offers } from '@/app/_server/needs/offers-of';
 import type { ProductOfNeed, StandingNeed } from '@/app/_server/needs/stand-needs';
 import type { NeedFacts } from '@/app/_server/needs/standing-needs';
 import { toBuy } from '@/app/_server/needs/to-buy';
+import type { UsedOfNeed } from '@/app/_server/needs/used-of-needs';
 import { costOfNeed } from '@/shared/promise/cost-of-need';
 import { inUnit } from '@/shared/promise/in-unit';
 import type { NeedStanding } from '@/shared/promise/material-need';
@@ -13,7 +14,7 @@ import type { MinorUnits } from '@/shared/units/minor-units';
 /** A need of a material with what to buy for it and what it costs. */
 export function materialNeed(
   need: NeedFacts,
-  used: number,
+  used: UsedOfNeed,
   standing: NeedStanding,
   candidates: readonly ProductOfNeed[],
   offers: ReadonlyMap<number, Offers>,
@@ -52,10 +53,10 @@ export function materialNeed(
           short: short ?? standing.short,
           offer,
           by: need.on,
-          goodTo: need.on,
+          goodTo: need.goodTo,
           careDays: product?.careWindowDays ?? 0,
           keeps: product?.policyKind === 'keeps',
         })
       : undefined;
-  return { need, used, standing, buy, cost };
+  return { need, used: used.amount, lots: used.lots, standing, buy, cost };
 }

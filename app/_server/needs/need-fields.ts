@@ -1,3 +1,4 @@
+import { partOfJob } from '@/app/_server/jobs/part-of-job';
 import type { Pen } from '@/app/_server/ledger/write-entry';
 import type { Refusal } from '@/app/_server/refusal';
 import { inUnit } from '@/shared/promise/in-unit';
@@ -7,7 +8,12 @@ import { printQuantityExact } from '@/shared/units/print-quantity-exact';
 import { amountOf, type StockUnit } from '@/shared/units/stock-unit';
 
 /** A need as a form gives it: pieces of wood, so much of a product, or so much of a part of a resin system. */
-export type NeedFields = { stepId?: number; note: string } & (
+export type NeedFields = {
+  stepId?: number;
+  /** The part of the job it is for, null for the whole job; left out, that of its step. */
+  partId?: number | null;
+  note: string;
+} & (
   | {
       kind: 'wood';
       species: string;
@@ -23,11 +29,16 @@ export type NeedFields = { stepId?: number; note: string } & (
 
 /** The columns of a need, and what it is in words; refused where the job has no such day, or the book no such material. */
 export async function needColumns(pen: Pen, jobId: number, input: NeedFields) {
-  if (input.stepId !== undefined) {
-    const step = await pen.tx.step.findUnique({ where: { id: input.stepId }, select: { jobId: true } });
-    if (step?.jobId !== jobId) return err<Refusal>({ code: 'not-found', field: 'stepId' });
-  }
-  const common = { stepId: input.stepId ?? null, note: input.note.trim() };
+  const step =
+    input.stepId === undefined
+      ? undefined
+      : await pen.tx.step.findUnique({ where: { id: input.stepId }, select: { jobId: true, partId: true } });
+  if (input.stepId !== undefined && step?.jobId !== jobId) return err<Refusal>({ code: 'not-found', field: 'stepId' });
+  // What is needed for a step of a part is needed for that part; for one of the whole job, for whichever is said.
+  const part = await partOfJob(pen.tx, jobId, step?.partId ?? input.partId ?? null);
+  if (!part.ok) return part;
+  const ofPart = (step || input.partId !== undefined) && { partId: part.value?.id ?? null };
+  const common = { stepId: input.stepId ?? null, note: input.note.trim(), ...ofPart };
   if (input.kind === 'wood') {
     if (!isAmount(input.count)) return err<Refusal>({ code: 'not-an-exact-amount', field: 'count' });
     const size = (nm: number | undefined) => (nm === undefined ? null : BigInt(nm));

@@ -4,7 +4,7 @@ import { standNeeds } from '@/app/_server/needs/stand-needs';
 import { type NeedFacts, standingNeeds } from '@/app/_server/needs/standing-needs';
 import type { WriteTransaction } from '@/prisma/open-book';
 import type { CalendarDate } from '@/shared/calendar/calendar-date';
-import { availableToPromise, type PromiseStep } from '@/shared/promise/available-to-promise';
+import { availableToPromise, freeToPromise, type PromiseStep } from '@/shared/promise/available-to-promise';
 import { inUnit } from '@/shared/promise/in-unit';
 import type { Demand, Supply } from '@/shared/promise/supply-and-demand';
 import { assess } from '@/shared/shelf-life/assess';
@@ -16,8 +16,8 @@ export type PromiseCurve = {
   name: string;
   unit: StockUnit;
   steps: PromiseStep[];
-  /** What this job still needs beside what it is promised, by day. */
-  asks: { on: CalendarDate; amount: number }[];
+  /** What this job still needs beside what it is promised: by when, good to which day, and what is free of that kind. */
+  asks: { on: CalendarDate; goodTo: CalendarDate; amount: number; free: number }[];
   /** Days other jobs need some that is not promised to them. */
   others: { on: CalendarDate; job: string; amount: number }[];
 };
@@ -36,7 +36,7 @@ export async function promiseCurves(
   const productIds = [...new Set([...own.productsOf.values()].flat())];
   if (productIds.length === 0) return [];
   const systemIds = [...new Set(own.needs.flatMap(({ need }) => need.system?.id ?? []))];
-  const others = (
+  const ofOthers = (
     await standingNeeds(tx, {
       kind: 'material',
       jobId: { not: jobId },
@@ -48,7 +48,7 @@ export async function promiseCurves(
       ],
     })
   ).filter((need) => need.firm);
-  const stood = await standNeeds(tx, others, head);
+  const stood = await standNeeds(tx, ofOthers, head);
   const materials = new Map<string, StandingNeed[]>();
   for (const each of own.needs) {
     if (each.need.kind === 'wood') continue;
@@ -65,16 +65,21 @@ export async function promiseCurves(
       inUnit(amount, from, unit, own.products.get(productId)?.density, round) ?? 0;
     const wanting = theirs.flatMap((each) => {
       const amount = inThis(missingOf(each), each.need.unit, ids[0] ?? 0, 'up');
-      return amount > 0 ? [{ on: each.need.on, job: each.need.job, amount, id: String(each.need.id) }] : [];
+      const { on, goodTo, job, id } = each.need;
+      return amount > 0 ? [{ on, goodTo, job, amount, id: String(id) }] : [];
     });
     const demands = wanting.map(({ job, ...each }): Demand => ({ ...each, words: job }));
-    const steps = availableToPromise(
-      [...suppliesOf(own, ids, head.today, inThis), ...ordersOf(own, ids, head.today, inThis)],
-      demands,
-      head.today,
-    );
-    const asks = needs.map((each) => ({ on: each.need.on, amount: missingOf(each) })).filter((each) => each.amount > 0);
-    return [{ key, name: nameOf(first.need), unit, steps, asks, others: wanting.map(({ id: _, ...each }) => each) }];
+    const supplies = [...suppliesOf(own, ids, head.today, inThis), ...ordersOf(own, ids, head.today, inThis)];
+    const steps = availableToPromise(supplies, demands, head.today);
+    const asks = needs.flatMap((each) => {
+      const { on, goodTo } = each.need;
+      const amount = missingOf(each);
+      return amount > 0
+        ? [{ on, goodTo, amount, free: freeToPromise(supplies, demands, { on, goodTo }, head.today) }]
+        : [];
+    });
+    const others = wanting.map(({ on, job, amount }) => ({ on, job, amount }));
+    return [{ key, name: nameOf(first.need), unit, steps, asks, others }];
   });
 }
 

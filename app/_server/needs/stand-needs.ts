@@ -5,7 +5,7 @@ import { materialNeed } from '@/app/_server/needs/material-standing';
 import { offersOf } from '@/app/_server/needs/offers-of';
 import type { NeedFacts } from '@/app/_server/needs/standing-needs';
 import type { ToBuy } from '@/app/_server/needs/to-buy';
-import { type ProductFacts, usedOfNeeds } from '@/app/_server/needs/used-of-needs';
+import { type LotTaken, type ProductFacts, takenForNeeds } from '@/app/_server/needs/used-of-needs';
 import { woodNeed } from '@/app/_server/needs/wood-standing';
 import type { WriteTransaction } from '@/prisma/open-book';
 import type { CalendarDate } from '@/shared/calendar/calendar-date';
@@ -20,6 +20,8 @@ import type { StockUnit } from '@/shared/units/stock-unit';
 export type StandingNeed = {
   need: NeedFacts;
   used: number;
+  /** The lots that were taken for it, the newest last. */
+  lots: readonly LotTaken[];
   standing: Omit<NeedStanding, 'needId'>;
   buy: ToBuy | undefined;
   cost: NeedCost;
@@ -91,7 +93,7 @@ export async function standNeeds(
     loadStockFor(tx, productIds, densities, currency),
     offersOf(tx, productIds, currency),
     listArriving(tx),
-    usedOfNeeds(
+    takenForNeeds(
       tx,
       needs.filter((need) => need.kind === 'material'),
       productsOf,
@@ -99,10 +101,16 @@ export async function standNeeds(
     ),
     woodNeeds.length ? loadWood(tx, [...new Set(woodNeeds.map((need) => need.jobId))], currency) : [],
   ]);
+  const usedOf = ({ id }: NeedFacts) => used.get(id) ?? { amount: 0, lots: [] };
   const materials = needs
     .filter((need) => need.kind === 'material')
     .map(
-      (need): MaterialNeed => ({ ...need, used: used.get(need.id) ?? 0, productIds: productsOf.get(need.id) ?? [] }),
+      (need): MaterialNeed => ({
+        ...need,
+        used: usedOf(need).amount,
+        lotsUsed: usedOf(need).lots.map(({ lotId }) => lotId),
+        productIds: productsOf.get(need.id) ?? [],
+      }),
     );
   const orders = coming.flatMap(({ id, product, unit, amount, dueOn }): Coming[] =>
     product ? [{ id, productId: product.id, unit, density: densities.get(product.id), amount, on: dueOn }] : [],
@@ -124,7 +132,7 @@ export async function standNeeds(
     const standing = materialStandings.find((each) => each.needId === need.id);
     if (!standing) continue;
     const candidates = (productsOf.get(need.id) ?? []).flatMap((id) => products.get(id) ?? []);
-    stood.push(materialNeed(need, used.get(need.id) ?? 0, standing, candidates, offers, coming));
+    stood.push(materialNeed(need, usedOf(need), standing, candidates, offers, coming));
   }
   return { needs: stood, stock, productsOf, products, coming };
 }

@@ -1,3 +1,4 @@
+import { daysThatCount } from '@/app/_server/needs/days-that-count';
 import { STANDS } from '@/app/_server/timeline/standing';
 import type { Prisma } from '@/prisma/generated/client';
 import type { WriteTransaction } from '@/prisma/open-book';
@@ -14,7 +15,7 @@ type WoodWanted = {
   thicknessNm: number | null;
 };
 
-/** A need that stands, with the day it is for. */
+/** A need that stands, with the days it is for. */
 export type NeedFacts = {
   id: number;
   jobId: number;
@@ -23,7 +24,10 @@ export type NeedFacts = {
   /** The job is agreed, and not yet over: what it needs is to be kept for it. */
   firm: boolean;
   kind: 'wood' | 'material';
+  /** It is used on this day, and has to be here by then. */
   on: CalendarDate;
+  /** What is used has to be good to this day: the last lift of its pour, the last coat of its finish, else `on`. */
+  goodTo: CalendarDate;
   /** The step whose day it is; null where it is the job's day of use. */
   step: string | null;
   stepId: number | null;
@@ -31,6 +35,7 @@ export type NeedFacts = {
   liftId: number | null;
   liftPoured: boolean;
   part: string | null;
+  partId: number | null;
   surface: string;
   note: string;
   unit: StockUnit;
@@ -44,7 +49,7 @@ const FIRM = new Set(['agreed', 'making', 'curing', 'ready']);
 
 /** The needs that stand of the jobs that fit, by their days. */
 export async function standingNeeds(
-  tx: Pick<WriteTransaction, 'need'>,
+  tx: Pick<WriteTransaction, 'need' | 'step'>,
   where: Prisma.NeedWhereInput,
 ): Promise<NeedFacts[]> {
   const rows = await tx.need.findMany({
@@ -65,12 +70,15 @@ export async function standingNeeds(
       surface: true,
       note: true,
       liftId: true,
+      partId: true,
       stepId: true,
       job: { select: { name: true, purpose: true, dayOfUse: true, stage: true, state: true } },
       part: { select: { name: true } },
       product: { select: { id: true, name: true } },
       system: { select: { id: true, name: true } },
-      lift: { select: { pouredBy: { select: { reversedBy: { select: { id: true } } } } } },
+      lift: {
+        select: { pour: { select: { name: true } }, pouredBy: { select: { reversedBy: { select: { id: true } } } } },
+      },
       step: {
         select: {
           name: true,
@@ -83,8 +91,10 @@ export async function standingNeeds(
     },
   });
   const stands = (entry: { reversedBy: unknown } | null | undefined) => Boolean(entry) && entry?.reversedBy === null;
+  const counting = await daysThatCount(tx, [...new Set(rows.flatMap(({ jobId, stepId }) => (stepId ? [jobId] : [])))]);
   const needs = rows.map((row): NeedFacts => {
     const step = row.step && stands(row.step.entry) && !stands(row.step.removedBy) ? row.step : null;
+    const on = (step?.day ?? row.job.dayOfUse) as CalendarDate;
     return {
       id: row.id,
       jobId: row.jobId,
@@ -92,14 +102,17 @@ export async function standingNeeds(
       purpose: row.job.purpose as Purpose,
       firm: row.job.state === 'open' && FIRM.has(row.job.stage),
       kind: row.kind as NeedFacts['kind'],
-      on: (step?.day ?? row.job.dayOfUse) as CalendarDate,
+      on,
+      goodTo: (step && row.stepId !== null && counting.get(row.stepId)) || on,
       step: step?.name ?? null,
       stepId: step ? row.stepId : null,
       stepDone: stands(step?.doneBy),
       liftId: row.liftId,
       liftPoured: stands(row.lift?.pouredBy),
       part: row.part?.name ?? null,
-      surface: row.surface,
+      partId: row.partId,
+      // A pour that was planned anew may have another name: what was begun of it is one surface with the rest.
+      surface: row.lift?.pour.name ?? row.surface,
       note: row.note,
       unit: row.unit as StockUnit,
       amount: Number(row.amount),

@@ -55,5 +55,5 @@ export async function woodNeed(
           keeps: true,
         }
       : undefined;
-  return { need, used: wood.used.length, standing, buy, cost };
+  return { need, used: wood.used.length, lots: [], standing, buy, cost };
 }

@@ -1,4 +1,6 @@
 import type { Pen } from '@/app/_server/ledger/write-entry';
+import type { NeedFacts } from '@/app/_server/needs/standing-needs';
+import { needsOfItems, refuseContainerForNeed, refusePieceForNeed } from '@/app/_server/promises/refuse-for-need';
 import { refusePromised } from '@/app/_server/promises/refuse-promised';
 import type { Refusal } from '@/app/_server/refusal';
 import type { ContainerLine } from '@/app/_server/stock/judgeable';
@@ -31,7 +33,10 @@ export type PlannedPromise = {
 
 type ForJob = { id: number; name: string; purpose: Purpose; day: CalendarDate };
 
-/** Works out what is to be promised, on the book as the pen sees it; refused where any of it cannot be. */
+/**
+ * Works out what is to be promised, on the book as the pen sees it; refused where any of it cannot be. What is for a need is
+ * judged for the day that counts for it, and must be of the job and fit it.
+ */
 export async function planPromises(
   pen: Pen,
   job: ForJob,
@@ -42,16 +47,16 @@ export async function planPromises(
   const soFar = (stockId: number) =>
     planned.reduce((sum, each) => (each.stockId === stockId ? sum + each.amount : sum), 0);
 
-  const days = await daysOfNeeds(
-    pen,
-    items.flatMap((each) => each.needId ?? []),
-  );
+  const needs = await needsOfItems(pen, job.id, items);
+  if (!needs.ok) return needs;
   for (const item of items) {
     if (item.amount !== undefined && (!Number.isSafeInteger(item.amount) || item.amount <= 0))
       return err({ code: 'not-an-exact-amount', field: 'amount' });
     const { needId } = item;
+    const need = needs.value.get(needId ?? 0);
+    const forNeed = { ...job, day: need?.goodTo ?? job.day };
     if ('lotId' in item) {
-      const found = await ofLot(pen, job, item, today, soFar);
+      const found = await ofLot(pen, forNeed, { ...item, need }, today, soFar);
       if (!found.ok) return found;
       planned.push(...found.value.map((each) => ({ ...each, needId })));
       continue;
@@ -59,12 +64,12 @@ export async function planPromises(
     const { label } = item;
     const line = await loadContainer(pen.tx, label);
     if (!line) {
-      const piece = await aPiece(pen, job, label, today);
+      const piece = await aPiece(pen, job, label, today, need);
       if (!piece.ok) return piece;
       planned.push({ ...piece.value, needId });
       continue;
     }
-    const unfit = refuseUnfit(line, { ...job, day: days.get(needId ?? 0) ?? job.day }, today);
+    const unfit = (need && (await refuseContainerForNeed(pen, need, line))) ?? refuseUnfit(line, forNeed, today);
     if (unfit) return err(unfit);
     if (line.left === 0) return err({ code: 'already-empty', facts: { label } });
     const inHand = (await freeFor(pen, line)) - soFar(line.stockId);
@@ -85,15 +90,6 @@ export async function planPromises(
     planned.push({ stockId: line.stockId, label, needId, amount, unit: line.unit, kind: 'container' });
   }
   return ok(planned);
-}
-
-/** The days on which needs are needed, where a step says so: what is for the first lift need not keep to the last. */
-async function daysOfNeeds(pen: Pen, ids: readonly number[]): Promise<ReadonlyMap<number, CalendarDate>> {
-  const rows = await pen.tx.need.findMany({
-    where: { id: { in: [...ids] }, step: { entry: { reversedBy: null }, removedById: null } },
-    select: { id: true, step: { select: { day: true } } },
-  });
-  return new Map(rows.flatMap(({ id, step }) => (step ? [[id, step.day as CalendarDate] as const] : [])));
 }
 
 /** What of a container is promised to nobody. */
@@ -123,20 +119,25 @@ function refuseUnfit(line: ContainerLine, job: ForJob, today: CalendarDate): Ref
     };
   return {
     code: 'stop-not-overridable',
-    facts: { label: line.label, because: stop.code === 'on-hold' ? 'held' : stop.code },
+    facts: { label: line.label, because: 'scope' in stop && stop.scope === 'lot' ? `lot-${stop.code}` : stop.code },
   };
 }
 
 async function ofLot(
   pen: Pen,
   job: ForJob,
-  { lotId, amount }: { lotId: number; amount: number },
+  { lotId, amount, need }: { lotId: number; amount: number; need: NeedFacts | undefined },
   today: CalendarDate,
   soFar: (stockId: number) => number,
 ): Promise<Result<Omit<PlannedPromise, 'needId'>[], Refusal>> {
   const lines = await readContainers(pen.tx, Prisma.sql`c."lotId" = ${lotId} AND s."quantity" > 0`, { most: 500 });
   const [first] = lines;
   if (!first) return err({ code: 'not-found', field: 'lotId' });
+  const other = need && (await refuseContainerForNeed(pen, need, first));
+  if (other) return err(other);
+  const { hold } = first.candidate.lot;
+  if (hold !== 'free')
+    return err({ code: 'stop-not-overridable', facts: { label: first.label, because: `lot-${hold}` } });
   const free = new Map<number, number>();
   for (const line of lines) free.set(line.stockId, (await freeFor(pen, line)) - soFar(line.stockId));
   const candidates = lines
@@ -174,9 +175,12 @@ async function aPiece(
   job: ForJob,
   label: string,
   today: CalendarDate,
+  need: NeedFacts | undefined,
 ): Promise<Result<Omit<PlannedPromise, 'needId'>, Refusal>> {
   const piece = await loadPiece(pen.tx, label);
   if (!piece) return err({ code: 'not-found', facts: { label } });
+  const other = need && refusePieceForNeed(need, piece);
+  if (other) return err(other);
   const { stockId } = piece;
   const stop = judgePiece(piece.facts, today, job.id).reasons.find((reason) => reason.weight === 'stop');
   if (stop?.code === 'gone') return err({ code: 'already-empty', facts: { label } });

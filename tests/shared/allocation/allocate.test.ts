@@ -38,6 +38,53 @@ describe('what an allocation keeps to', () => {
     expect(said({ takes: firstExpiredByHand(ask) })).toEqual(['n a 1000', 'n b 2000']);
   });
 
+  it('goes on with the lot that a surface has already, though another would expire sooner and is enough', async () => {
+    const tins = [
+      containerOf({ id: 'x', lotId: 'X', lastGoodDay: day('2027-06-01') }),
+      containerOf({ id: 'y', lotId: 'Y', lastGoodDay: day('2027-02-01') }),
+    ];
+    const need = needOf({ id: 'n', surface: 'river', part: 'A', productIds: ['resin'] });
+    const partA = tins.map((tin) => ({ ...tin, part: 'A' as const }));
+    const used = (changes = {}) => [
+      { surface: 'river', part: 'A' as const, productId: 'resin', lotId: 'X', ...changes },
+    ];
+    expect(said(await solved(askOf([need], partA)))).toEqual(['n y 1000']);
+    expect(said(await solved(askOf([need], partA, { used: used() })))).toEqual(['n x 1000']);
+    // Of another surface, part or material it is nothing to this one.
+    for (const other of [{ surface: 'leg' }, { part: 'B' }, { productId: 'oil' }])
+      expect(said(await solved(askOf([need], partA, { used: used(other) })))).toEqual(['n y 1000']);
+    // Nothing is left of it: the surface is of two lots, and that is said and proved.
+    const gone = await solved(askOf([need], partA.slice(1), { used: used() }));
+    expect(gone).toMatchObject({ status: 'proved', measures: { splitSurfaces: 1, lotChanges: 1 } });
+  });
+
+  it('counts a surface that is of two lots already, whether or not anything can be had for it', async () => {
+    const used = ['X', 'Y'].map((lotId) => ({ surface: 'river', productId: 'resin', lotId }));
+    const need = needOf({ id: 'n', surface: 'river' });
+    for (const tins of [[], [containerOf({ id: 'x', lotId: 'X' })], [containerOf({ id: 'z', lotId: 'Z' })]]) {
+      const found = await solved(askOf([need], tins, { used }));
+      const changes = tins[0]?.lotId === 'Z' ? 2 : 1;
+      expect(found).toMatchObject({ status: 'proved', measures: { splitSurfaces: 1, lotChanges: changes } });
+    }
+  });
+
+  it('is good to the day that counts, and is opened on the day of use', async () => {
+    const first = needOf({ id: 'n1', on: day('2026-12-05'), goodTo: day('2026-12-12'), amount: milligrams(400) });
+    const last = needOf({ id: 'n2', on: day('2026-12-12'), amount: milligrams(400) });
+    const until = (date: string, more = {}) => [containerOf({ id: 'c', lastGoodDay: day(date), ...more })];
+    expect((await solved(askOf([first], until('2026-12-12')))).short).toEqual([]);
+    const early = askOf([first], until('2026-12-11'));
+    expect((await solved(early)).short).toEqual([{ needId: 'n1', amount: 400 }]);
+    expect(checkAllocation(early, [{ needId: 'n1', containerId: 'c', amount: milligrams(400) }])).toEqual([
+      { code: 'past-limit', needId: 'n1', containerId: 'c' },
+    ]);
+    expect(firstExpiredByHand(early)).toEqual([]);
+    // Opened for the first lift it keeps three days: that is over when the last one is poured.
+    const sealed = { sealed: true, openedLife: { count: 3, unit: 'day' as const } };
+    const opened = await solved(askOf([first, last], until('2027-06-01', sealed)));
+    expect(opened).toMatchObject({ opens: [{ on: '2026-12-05' }], short: [{ needId: 'n2', amount: 400 }] });
+  });
+
   it('uses a limit’s own day and not the day after', async () => {
     const needs = [needOf({ id: 'n', on: day('2026-12-10') })];
     const until = (last: string) => [containerOf({ id: 'c', lastGoodDay: day(last) })];
@@ -165,6 +212,9 @@ describe('what an allocation keeps to', () => {
     expect(await refused(askOf([need, need], []))).toMatchObject({ error: { code: 'same-id-twice', of: 'need' } });
     expect(await refused(askOf([{ ...need, amount: milligrams(0) }], []))).toMatchObject({
       error: { code: 'amount-out-of-range', of: 'need' },
+    });
+    expect(await refused(askOf([{ ...need, goodTo: day('2026-12-09') }], []))).toMatchObject({
+      error: { code: 'good-to-before-use', id: 'n' },
     });
     expect(await refused(askOf([{ ...need, pairsWith: 'x' }], []))).toMatchObject({
       error: { code: 'pair-unknown', pairsWith: 'x' },

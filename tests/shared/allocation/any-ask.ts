@@ -53,7 +53,10 @@ export function numbersFrom(seed: number): () => number {
   };
 }
 
-/** A small ask that has some of everything: two parts, two systems, sets, lots, holds, promises, limits, opened lives. */
+/**
+ * A small ask that has some of everything: two parts, two systems, sets, lots, holds, promises, limits, opened lives, days
+ * to be good to that come after the day of use, and surfaces that are of a lot or two already.
+ */
 export function smallAsk(seed: number): AllocationAsk {
   const next = numbersFrom(seed);
   const upTo = (most: number) => Math.floor(next() * (most + 1));
@@ -62,9 +65,11 @@ export function smallAsk(seed: number): AllocationAsk {
   const paired = next() < 0.5;
   const needs: AllocationNeed[] = Array.from({ length: 2 + upTo(1) }, (_, nr) => {
     const part = paired ? (nr % 2 ? 'B' : 'A') : undefined;
+    const on = addDays(TODAY, upTo(6) - 1);
     return needOf({
       id: `n${nr}`,
-      on: addDays(TODAY, upTo(6) - 1),
+      on,
+      goodTo: next() < 0.3 ? addDays(on, upTo(4)) : undefined,
       amount: milligrams((1 + upTo(2)) * unit),
       surface: oneOf('top', 'top', 'leg'),
       part,
@@ -93,5 +98,17 @@ export function smallAsk(seed: number): AllocationAsk {
       price: seed % 2 ? 100 * (1 + upTo(3)) : undefined,
     });
   });
-  return askOf(needs, containers, { wasteUntil: addDays(TODAY, upTo(9)) });
+  const used = needs.flatMap(({ surface, part, productIds }) =>
+    next() < 0.8
+      ? [
+          {
+            surface,
+            part,
+            productId: oneOf(...productIds, ...productIds, 'another'),
+            lotId: oneOf('L1', 'L2', 'L2', 'L3'),
+          },
+        ]
+      : [],
+  );
+  return askOf(needs, containers, { wasteUntil: addDays(TODAY, upTo(9)), used });
 }

@@ -37,7 +37,10 @@ export function vectorOf(ask: AllocationAsk, takes: readonly Take[]): readonly n
     const lots = takes
       .filter(({ needId }) => members.some(({ id }) => id === needId))
       .map(({ containerId }) => ask.containers.find(({ id }) => id === containerId)?.lotId);
-    lotCounts.push(new Set(lots).size);
+    const already = (ask.used ?? []).filter(({ surface, part, productId }) =>
+      members.some((one) => one.surface === surface && one.part === part && one.productIds.includes(productId)),
+    );
+    lotCounts.push(new Set([...lots, ...already.map(({ lotId }) => lotId)]).size);
   }
 
   const byValue = ask.containers.every(({ left: has, price }) => has === 0 || price !== undefined);

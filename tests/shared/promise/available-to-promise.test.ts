@@ -1,9 +1,9 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { availableToPromise } from '@/shared/promise/available-to-promise';
+import { availableToPromise, freeToPromise } from '@/shared/promise/available-to-promise';
 import { coverDemands } from '@/shared/promise/cover-demands';
-import { stepOnDay } from '@/shared/promise/step-on-day';
 import type { Demand, Supply } from '@/shared/promise/supply-and-demand';
+import { stepOnDay } from '@/tests/shared/promise/step-on-day';
 import { comes, later, onHand, TODAY, wants } from '@/tests/shared/promise/supplies';
 
 const free = (supplies: Supply[], demands: Demand[], on = 0) =>
@@ -69,7 +69,11 @@ const aSupply = fc.record({
   lasts: fc.option(fc.nat({ max: 6 }), { nil: undefined }),
   part: fc.integer({ min: 0, max: 3 }),
 });
-const aDemand = fc.record({ amount: fc.integer({ min: 1, max: 6 }), on: fc.nat({ max: 10 }) });
+const aDemand = fc.record({
+  amount: fc.integer({ min: 1, max: 6 }),
+  on: fc.nat({ max: 10 }),
+  keeps: fc.constantFrom(0, 0, 1, 4),
+});
 const supplies = fc.array(aSupply, { maxLength: 5 }).map((list) =>
   list.map(
     ({ amount, from, lasts, part }, nr): Supply => ({
@@ -81,7 +85,9 @@ const supplies = fc.array(aSupply, { maxLength: 5 }).map((list) =>
 );
 const demands = fc
   .array(aDemand, { maxLength: 5 })
-  .map((list) => list.map(({ amount, on }, nr) => wants(amount, on, `d${nr}`)));
+  .map((list) =>
+    list.map(({ amount, on, keeps }, nr): Demand => ({ ...wants(amount, on, `d${nr}`), goodTo: later(on + keeps) })),
+  );
 
 /** The most that can be served, by augmenting paths: another way to the same number. */
 function mostServed(from: readonly Supply[], of: readonly Demand[]): number {
@@ -90,8 +96,8 @@ function mostServed(from: readonly Supply[], of: readonly Demand[]): number {
   const servedBy = new Map<number, number>();
   const serve = (want: number, seen: Set<number>): boolean =>
     units.some((unit, nr) => {
-      const day = wanted[want]?.on ?? TODAY;
-      if (seen.has(nr) || unit.from > day || (unit.lastGoodDay ?? day) < day) return false;
+      const { on = TODAY, goodTo = on } = wanted[want] ?? {};
+      if (seen.has(nr) || unit.from > on || (unit.lastGoodDay ?? goodTo) < goodTo) return false;
       seen.add(nr);
       const other = servedBy.get(nr);
       if (other !== undefined && !serve(other, seen)) return false;
@@ -129,6 +135,21 @@ describe('whatever is here, comes and is needed', () => {
         const withAll = left === 0 ? before : mostServed(here, [...needed, wants(left, on, 'new')]);
         expect(withAll).toBe(before + left);
         expect(mostServed(here, [...needed, wants(left + 1, on, 'new')])).toBe(before + left);
+      }),
+    );
+  });
+
+  it('what is free for a day and good to a later one can be promised so, and no more of it', () => {
+    fc.assert(
+      fc.property(supplies, demands, fc.nat({ max: 8 }), fc.nat({ max: 6 }), (here, needed, on, keeps) => {
+        const day = { on: later(on), goodTo: later(on + keeps) };
+        const left = freeToPromise(here, needed, day, TODAY);
+        const before = mostServed(here, needed);
+        const withMore = (amount: number) => mostServed(here, [...needed, { ...wants(amount, on, 'new'), ...day }]);
+        expect(withMore(left)).toBe(before + left);
+        expect(withMore(left + 1)).toBe(before + left);
+        expect(left).toBeLessThanOrEqual(free(here, needed, on) ?? 0);
+        if (keeps === 0) expect(left).toBe(free(here, needed, on));
       }),
     );
   });

@@ -138,6 +138,53 @@ describe('a need of a material', () => {
     expect(anyhow.map((each) => each.have[0]?.label)).toEqual(['T-1', 'T-1']);
   });
 
+  it('is used on its day and good to the day that counts; what is ordered has to come by its own day', () => {
+    const [on, goodTo] = [day('2026-12-10'), day('2026-12-17')];
+    const lift = need({ on, goodTo, amount: 900 });
+    const stock = [tin(1, 1000, { until: '2026-12-16' }), tin(2, 300, { until: '2026-12-17' })];
+    expect(plan([lift], stock)).toMatchObject([{ have: [{ label: 'T-2', amount: 300 }], short: 600 }]);
+    expect(plan([{ ...lift, goodTo: undefined }], stock)).toMatchObject([{ have: [{ label: 'T-1' }], short: 0 }]);
+    expect(plan([lift], [], [order(900, '2026-12-11')])[0]?.short).toBe(900);
+    expect(plan([lift], [], [order(900, '2026-12-10')])[0]?.short).toBe(0);
+    const promised = [{ jobId: 1, needId: 1, amount: 900 }];
+    expect(plan([lift], [tin(1, 1000, { until: '2026-12-16', promised })])[0]).toMatchObject({
+      reserved: [],
+      failing: [{ amount: 900 }],
+    });
+  });
+
+  it('goes on with the lot that its surface has, the newest layer’s first, and says where lots meet', () => {
+    const stock = [tin(1, 1000, { lot: 'a', until: '2027-01-31' }), tin(2, 1000, { lot: 'b', until: '2027-06-30' })];
+    const layers = (lotsUsed: string[]) => [
+      need({ id: 1, amount: 500, used: 500, surface: 'River', lotsUsed }),
+      need({ id: 2, amount: 500, surface: 'River' }),
+    ];
+    const second = (lotsUsed: string[], tins = stock) => plan(layers(lotsUsed), tins)[1];
+    expect(second([])).toMatchObject({ have: [{ label: 'T-1' }], lotsMixed: false });
+    expect(second(['b'])).toMatchObject({ have: [{ label: 'T-2' }], lotsMixed: false });
+    expect(second(['a', 'b'])).toMatchObject({ have: [{ label: 'T-2' }], lotsMixed: true });
+    expect(second(['gone'])).toMatchObject({ have: [{ label: 'T-1' }], lotsMixed: true });
+    // What is promised to a later layer is the surface's lot for an earlier one, too.
+    const promised = [{ jobId: 1, needId: 2, amount: 500 }];
+    const both = [need({ id: 1, amount: 400, surface: 'River' }), need({ id: 2, amount: 500, surface: 'River' })];
+    const [first] = plan(both, [...stock.slice(0, 1), tin(2, 1000, { lot: 'b', until: '2027-06-30', promised })]);
+    expect(first).toMatchObject({ have: [{ label: 'T-2' }], lotsMixed: false });
+  });
+
+  it('is met where it falls short by less than a small unit of the container, and not where by more', () => {
+    const held = (amount: number) => [{ jobId: 1, needId: 1, amount }];
+    const tinOf = (amount: number) => [tin(1, 1000, { unit: 'uL', density: DENSITY, promised: held(amount) })];
+    // 333 µL are 366.3 mg, 334 are 367.4.
+    expect(plan([need({ amount: 367 })], tinOf(333))[0]).toMatchObject({
+      reserved: [{ amount: 367 }],
+      have: [],
+      short: 0,
+    });
+    expect(plan([need({ amount: 368 })], tinOf(333))[0]?.reserved).toMatchObject([{ amount: 366 }]);
+    expect(plan([need({ amount: 360 })], tinOf(333))[0]?.reserved).toMatchObject([{ amount: 366 }]);
+    expect(plan([need({ amount: 367 })], tinOf(334))[0]?.reserved).toMatchObject([{ amount: 367 }]);
+  });
+
   it('goes on from the container that the job takes from already, though another is fuller', () => {
     const coats = [1, 2, 3].map((id) => need({ id, amount: 300, on: day(`2026-12-0${id}`) }));
     const stock = [tin(1, 1000), tin(2, 1000)];

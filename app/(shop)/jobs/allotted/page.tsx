@@ -2,7 +2,6 @@ import type { Metadata } from 'next';
 import Link from 'next/link';
 import { readAllocation } from '@/app/_server/allocation/read-allocation';
 import { bookForPage } from '@/app/_server/book/book-for-page';
-import { Code } from '@/app/_ui/code';
 import { Empty } from '@/app/_ui/empty';
 import { Page } from '@/app/_ui/page';
 import { Section } from '@/app/_ui/section';
@@ -10,7 +9,9 @@ import styles from '@/app/(shop)/jobs/allotted/_ui/allotted.module.css';
 import { ChoicePart } from '@/app/(shop)/jobs/allotted/_ui/choice-part';
 import { ConflictPart } from '@/app/(shop)/jobs/allotted/_ui/conflict-part';
 import { PromiseKey } from '@/app/(shop)/jobs/allotted/_ui/promise-key';
-import { allottedJobs, comparedView, saidDifference } from '@/app/(shop)/jobs/allotted/allotted-view';
+import { TinList } from '@/app/(shop)/jobs/allotted/_ui/tin-list';
+import { allottedJobs } from '@/app/(shop)/jobs/allotted/allotted-view';
+import { comparedView, saidDifference } from '@/app/(shop)/jobs/allotted/compared-view';
 import { sayAllocation } from '@/shared/allocation/say-allocation';
 
 export const metadata: Metadata = { title: 'Which tin for which job' };
@@ -61,7 +62,7 @@ export default async function AllottedPage() {
                 ))}
               </tbody>
             </table>
-            <p className={styles.soft}>{saidDifference(read)} What is promised already stays promised.</p>
+            <p className={styles.soft}>{saidDifference(read, context)} What is promised already stays promised.</p>
           </Section>
           {jobs.map((job) => (
             <Section key={job.jobId} title={<Link href={`/jobs/${job.jobId}`}>{job.name}</Link>}>
@@ -74,34 +75,40 @@ export default async function AllottedPage() {
                         {need.amount}, {need.day}
                       </span>
                     </div>
-                    {need.tins.length > 0 ? (
-                      <ul className={styles.tins} aria-label={`Tins for ${need.what}`}>
-                        {need.tins.map((tin) => (
-                          <li key={tin.containerId}>
-                            <div className={styles.head}>
-                              <Link href={`/containers/${tin.label}`}>
-                                <Code>{tin.code}</Code>
-                              </Link>
-                              <b>{tin.amount}</b>
-                            </div>
-                            <p className={styles.soft}>
-                              {tin.where}; {tin.until}
-                              {tin.opens ? '. It is opened for this.' : ''}
-                            </p>
-                            <ChoicePart needId={need.id} containerId={tin.containerId} code={tin.code} />
-                          </li>
-                        ))}
-                      </ul>
-                    ) : null}
-                    {need.short ? <p className={styles.short}>{need.short}.</p> : null}
+                    <div className={need.byHand ? styles.ways : undefined}>
+                      <div>
+                        {need.byHand ? <h3 className={styles.way}>Worked out</h3> : null}
+                        <TinList tins={need.tins} title={`Tins for ${need.what}`}>
+                          {({ containerId, code }) => (
+                            <ChoicePart needId={need.id} containerId={containerId} code={code} />
+                          )}
+                        </TinList>
+                        {need.short ? <p className={styles.short}>{need.short}.</p> : null}
+                      </div>
+                      {need.byHand ? (
+                        <div>
+                          <h3 className={styles.way}>By hand, first to expire</h3>
+                          <p className={styles.soft}>{need.byHand.differs}.</p>
+                          <TinList tins={need.byHand.tins} title={`Tins by hand for ${need.what}`} />
+                          {need.byHand.short ? <p className={styles.short}>{need.byHand.short}.</p> : null}
+                        </div>
+                      ) : null}
+                    </div>
                   </li>
                 ))}
               </ul>
-              {job.items.length > 0 ? (
-                <div className={styles.keys}>
-                  <PromiseKey jobId={job.jobId} name={job.name} items={job.items} />
-                </div>
-              ) : null}
+              <div className={styles.keys}>
+                {job.items.length > 0 ? (
+                  <PromiseKey jobId={job.jobId} items={job.items}>
+                    {job.byHand ? `Promise ${job.name} what was worked out` : `Promise these to ${job.name}`}
+                  </PromiseKey>
+                ) : null}
+                {job.byHand && job.byHand.length > 0 ? (
+                  <PromiseKey jobId={job.jobId} items={job.byHand}>
+                    Promise {job.name} the tins by hand
+                  </PromiseKey>
+                ) : null}
+              </div>
             </Section>
           ))}
           <p className={styles.soft}>

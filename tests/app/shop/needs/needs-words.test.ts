@@ -41,12 +41,14 @@ const facts = (change: Partial<NeedFacts> = {}): NeedFacts => ({
   firm: true,
   kind: 'material',
   on: day('2026-12-12'),
+  goodTo: day('2026-12-12'),
   step: null,
   stepId: null,
   stepDone: false,
   liftId: null,
   liftPoured: false,
   part: null,
+  partId: null,
   surface: '',
   note: '',
   unit: 'mg',
@@ -60,6 +62,7 @@ const money = (minor: number, known = true) => ({ minor: minorUnits(minor), know
 const standing = (change: Partial<StandingNeed['standing']> = {}, need = facts(), used = 0): StandingNeed => ({
   need,
   used,
+  lots: [],
   standing: {
     reserved: [],
     failing: [],
@@ -126,6 +129,10 @@ describe('a need in words', () => {
     expect(seen.forWhat).toEqual(['100 g on 12 Dec, coat 1, Top', '100 g on 12 Dec, coat 2, Top']);
     expect(seen.amount).toBe('200 g');
     expect(seen.needs.map((each) => each.id)).toEqual([1, 2]);
+    // The first of two coats has to be good to the last, until it is done.
+    const ahead = (change = {}) => view(standing({}, { ...coat(1), goodTo: day('2026-12-14'), ...change })).forWhat;
+    expect(ahead()).toEqual(['12 Dec, good to 14 Dec, coat 1, Top']);
+    expect(ahead({ stepDone: true })).toEqual(['12 Dec, coat 1, Top']);
   });
 
   it('of wood says its form, how many, and the least sizes', () => {
@@ -191,7 +198,7 @@ describe('the curve of what can be promised', () => {
         reasons: [{ code: 'ends', id: '1', words: 'CAAAAAA', lastGoodDay: day('2026-12-10'), amount: 2_000_000 }],
       },
     ],
-    asks: [{ on: day('2026-12-12'), amount: 2_400_000 }],
+    asks: [{ on: day('2026-12-12'), goodTo: day('2026-12-12'), amount: 2_400_000, free: 1_000_000 }],
     others: [],
     ...change,
   });
@@ -206,8 +213,20 @@ describe('the curve of what can be promised', () => {
       ['11 Dec', '1 kg', 'C-AAAAAA was good to 10 Dec, 2 kg'],
     ]);
     expect(seen.asks).toMatchObject([{ met: false }]);
-    const enough = curveView(curve({ asks: [{ on: TODAY, amount: 2_000_000 }] }), HEAD);
+    const enough = curveView(curve({ asks: [{ on: TODAY, goodTo: TODAY, amount: 2_000_000, free: 2_000_000 }] }), HEAD);
     expect(enough.asks).toMatchObject([{ met: true, says: '2 kg wanted on 25 Nov: it is free.' }]);
+  });
+
+  it('draws what is for the lifts of one pour on the day of the last, as free as what is good to it', () => {
+    const lifts = [day('2026-11-30'), day('2026-12-03')].map((on) => ({
+      on,
+      goodTo: day('2026-12-03'),
+      amount: 600_000,
+      free: 1_000_000,
+    }));
+    expect(curveView(curve({ asks: lifts }), HEAD).asks).toMatchObject([
+      { on: '2026-12-03', met: false, says: '1.2 kg wanted on 3 Dec: only 1 kg is free by then.' },
+    ]);
   });
 
   it('is drawn from the top of what is there to nothing at the foot, and where nothing is, along the foot', () => {
@@ -219,7 +238,7 @@ describe('the curve of what can be promised', () => {
 });
 
 describe('forms of needs and orders', () => {
-  const typed = { ...NOTHING_TYPED, productId: 3, systemId: undefined, stepId: undefined, jobId: 1 };
+  const typed = { ...NOTHING_TYPED, productId: 3, systemId: undefined, stepId: undefined, partId: null, jobId: 1 };
   const issues = (result: { success: boolean; error?: { issues: { path: PropertyKey[] }[] } | undefined }) =>
     result.error?.issues.map((issue) => issue.path.join('.')) ?? [];
 

@@ -5,7 +5,6 @@ import { addDays } from '@/shared/calendar/add-days';
 import type { CalendarDate } from '@/shared/calendar/calendar-date';
 import { sayDate } from '@/shared/calendar/say-date';
 import type { StepReason } from '@/shared/promise/available-to-promise';
-import { stepOnDay } from '@/shared/promise/step-on-day';
 import type { OwnLabelCode } from '@/shared/scan-codes/own-label';
 import { printOwnLabel } from '@/shared/scan-codes/print-own-label';
 
@@ -42,19 +41,20 @@ export function curveView({ key, name, unit, steps, asks, others }: PromiseCurve
   const { units: prefer, dateOrder: order, today } = head;
   const say = (amount: number) => sayAmount(amount, unit, prefer, 'down');
   const date = (day: CalendarDate) => sayDate(day, { order, today });
-  const last = [today, ...asks.map((ask) => ask.on), ...others.map((each) => each.on)].sort().at(-1) ?? today;
+  const last = [today, ...asks.map((ask) => ask.goodTo), ...others.map((each) => each.on)].sort().at(-1) ?? today;
   const to = [addDays(today, FEWEST), addDays(last, BEYOND)].sort().at(-1) ?? today;
-  const perDay = new Map<CalendarDate, number>();
-  for (const { on, amount } of asks) {
-    const [, day = on] = [today, on].sort();
-    perDay.set(day, (perDay.get(day) ?? 0) + amount);
+  // What is for one day is drawn as one: the day it has to be good to, by which all of it is used.
+  const perDay = new Map<CalendarDate, { amount: number; free: number }>();
+  for (const { goodTo, amount, free } of asks) {
+    const [, day = goodTo] = [today, goodTo].sort();
+    const known = perDay.get(day) ?? { amount: 0, free };
+    perDay.set(day, { amount: known.amount + amount, free: Math.min(known.free, free) });
   }
   let soFar = 0;
   const wanted = [...perDay]
     .sort(([a], [b]) => (a < b ? -1 : 1))
-    .map(([on, amount]) => {
+    .map(([on, { amount, free }]) => {
       soFar += amount;
-      const free = stepOnDay(steps, on)?.free ?? 0;
       const met = soFar <= free;
       const says = met
         ? `${sayAmount(amount, unit, prefer)} wanted on ${date(on)}: it is free.`

@@ -98,9 +98,13 @@ export function needView(
     const name = one.product?.name ?? '';
     const short = (words: string) => words.replace(`${name}, `, '').replace(`${name} on `, '');
     const step = one.step === null ? 'day of use' : short(one.step);
-    const where = one.surface ? short(one.surface) : one.part;
-    return [step, where && !step.includes(where) ? where : ''].filter(Boolean).join(', ');
+    return [step, one.surface ? short(one.surface) : '', one.part ?? '']
+      .filter((words, nr, all) => words && !all.slice(0, nr).some((before) => before.includes(words)))
+      .join(', ');
   };
+  // A lift that is poured before the last one needs what is good to the last: said where the two days differ.
+  const sayDays = ({ need: { on, goodTo, stepDone, liftPoured } }: JoinedNeeds['needs'][number]) =>
+    goodTo > on && !stepDone && !liftPoured ? `${date(on)}, good to ${date(goodTo)}` : date(on);
   return {
     id: need.id,
     needs: needs.map((each) => ({
@@ -111,8 +115,8 @@ export function needView(
     ...sayNeed(need, prefer),
     forWhat: needs.map((each) =>
       needs.length === 1
-        ? `${date(each.need.on)}, ${sayFor(each)}`
-        : `${say(each.need.amount)} on ${date(each.need.on)}, ${sayFor(each)}`,
+        ? `${sayDays(each)}, ${sayFor(each)}`
+        : `${say(each.need.amount)} on ${sayDays(each)}, ${sayFor(each)}`,
     ),
     notes: [...new Set(needs.map((each) => each.need.note).filter(Boolean))],
     word,

@@ -34,7 +34,13 @@ export async function generateMetadata({ params }: { params: Params }): Promise<
 }
 
 /** What a job needs against what is there: before a quote, and until it is made. */
-export default async function NeedsPage({ params }: { params: Params }) {
+export default async function NeedsPage({
+  params,
+  searchParams,
+}: {
+  params: Params;
+  searchParams: Promise<{ part?: string | string[] }>;
+}) {
   const { job, head } = await jobOfPage(params);
   const { book } = await bookForPage();
   const [read, offered] = await Promise.all([readNeeds(book, job.id, head), needChoices(book, job.id)]);
@@ -46,10 +52,17 @@ export default async function NeedsPage({ params }: { params: Params }) {
   const choices: NeedChoices = {
     products: offered.products,
     systems: offered.systems,
-    steps: offered.steps.map(({ id, name, day }) => ({ id, words: `${name}, ${sayDate(day, { order, today })}` })),
+    steps: offered.steps.map(({ id, name, part, day }) => ({
+      id,
+      words: [name, ...(part ? [part] : []), sayDate(day, { order, today })].join(', '),
+      part,
+    })),
+    parts: offered.parts,
     species: offered.species,
     dayOfUse: sayDate(job.dayOfUse, { order, today }),
   };
+  const asked = (await searchParams).part;
+  const forPart = offered.parts.find(({ id }) => String(id) === asked);
   const anyShort = views.some((view) => view.buy);
   return (
     <Page title="What it needs" context={job.name} back={{ href: `/jobs/${job.id}`, words: job.name }}>
@@ -121,8 +134,15 @@ export default async function NeedsPage({ params }: { params: Params }) {
       )}
       {isOpen ? (
         <Section>
-          <Fold title="Add what it needs" open={views.length === 0}>
-            <NeedForm jobId={job.id} prefer={prefer} choices={choices} />
+          <div id="add" />
+          <Fold title="Add what it needs" open={views.length === 0 || forPart !== undefined}>
+            <NeedForm
+              key={forPart?.id}
+              jobId={job.id}
+              prefer={prefer}
+              choices={choices}
+              forPart={forPart && String(forPart.id)}
+            />
           </Fold>
         </Section>
       ) : null}

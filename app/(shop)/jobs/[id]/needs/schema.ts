@@ -22,6 +22,7 @@ const typed = z.object({
   amount: words(60),
   surface: words(120),
   stepId: id.optional(),
+  partId: id.nullable(),
   note: words(500),
 });
 
@@ -29,7 +30,7 @@ type Typed = z.infer<typeof typed>;
 
 /** What a job needs, as it is typed. */
 function readNeed(need: Typed, read: ReturnType<typeof readFields>) {
-  const common = { stepId: need.stepId, note: need.note };
+  const common = { stepId: need.stepId, partId: need.partId, note: need.note };
   const amountIn = (unit: Typed['unit']) => {
     const amount = read.quantity('amount', need.amount, unit);
     if (need.amount.trim() === '') read.say('amount', 'Give how much, for example 2.4 kg.');

@@ -22,6 +22,7 @@ export type TypedNeed = {
   amount: string;
   surface: string;
   stepId: string;
+  partId: string;
   note: string;
 };
 
@@ -40,6 +41,7 @@ export const NOTHING_TYPED: TypedNeed = {
   amount: '',
   surface: '',
   stepId: '',
+  partId: '',
   note: '',
 };
 
@@ -63,6 +65,7 @@ export function typedNeed(need: NeedFacts, prefer: UnitSystem): TypedNeed {
     amount: wood ? '' : printQuantityExact(amountOf(unit, amount), unit),
     surface: need.surface,
     stepId: need.stepId === null ? '' : String(need.stepId),
+    partId: need.partId === null ? '' : String(need.partId),
     note: need.note,
   };
 }

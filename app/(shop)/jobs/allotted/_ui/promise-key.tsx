@@ -1,5 +1,6 @@
 'use client';
 
+import type { ReactNode } from 'react';
 import { useAct } from '@/app/_ui/act/use-act';
 import { Key } from '@/app/_ui/keys';
 import { useNotice } from '@/app/_ui/notice/notice-provider';
@@ -8,8 +9,8 @@ import { giveFeedback } from '@/app/_ui/scanner/feedback';
 import { promiseAction } from '@/app/(shop)/jobs/allotted/actions';
 import type { AllottedJob } from '@/app/(shop)/jobs/allotted/allotted-view';
 
-/** Promises a job the tins that were worked out for it, all of them or, where one is no longer free, none. */
-export function PromiseKey({ jobId, name, items }: Pick<AllottedJob, 'jobId' | 'name' | 'items'>) {
+/** Promises a job some tins, worked out or by hand: all of them or, where one is no longer free, none. */
+export function PromiseKey({ jobId, items, children }: Pick<AllottedJob, 'jobId' | 'items'> & { children: ReactNode }) {
   const { run, pending, problem } = useAct(promiseAction);
   const say = useNotice();
   async function press() {
@@ -23,7 +24,7 @@ export function PromiseKey({ jobId, name, items }: Pick<AllottedJob, 'jobId' | '
     <>
       {problem ? <PlainError happened={problem.what} kept={problem.kept} toDo={problem.todo} /> : null}
       <Key variant="ghost" pending={pending} pendingWords="Promising" onClick={() => void press()}>
-        Promise these to {name}
+        {children}
       </Key>
     </>
   );

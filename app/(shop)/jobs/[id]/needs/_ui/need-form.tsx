@@ -8,6 +8,7 @@ import { QuantityField } from '@/app/_ui/field/quantity-field';
 import { SelectField } from '@/app/_ui/field/select-field';
 import { TextField } from '@/app/_ui/field/text-field';
 import { ActForm } from '@/app/(shop)/_parts/acts/act-form';
+import { type PartChoice, PartField } from '@/app/(shop)/jobs/[id]/_ui/part-field';
 import styles from '@/app/(shop)/jobs/[id]/needs/_ui/needs.module.css';
 import { addNeedAction, changeNeedAction } from '@/app/(shop)/jobs/[id]/needs/actions';
 import { NOTHING_TYPED, type TypedNeed } from '@/app/(shop)/jobs/[id]/needs/typed-need';
@@ -22,7 +23,9 @@ import { PIECE_FORMS } from '@/shared/wood/piece';
 export type NeedChoices = {
   products: readonly { id: number; name: string; unit: StockUnit }[];
   systems: readonly { id: number; name: string }[];
-  steps: readonly { id: number; words: string }[];
+  /** `part`: the part of the job a step is of; null where it is the whole job's. */
+  steps: readonly { id: number; words: string; part: string | null }[];
+  parts: readonly PartChoice[];
   species: readonly string[];
   dayOfUse: string;
 };
@@ -33,6 +36,8 @@ export interface NeedFormProps {
   choices: NeedChoices;
   /** The need that is changed; a new one without it. */
   change?: { needId: number; typed: TypedNeed };
+  /** The part a new one is for, until another is chosen. */
+  forPart?: string;
 }
 
 const KINDS = [
@@ -42,14 +47,15 @@ const KINDS = [
 ] as const;
 
 /** What a job needs: pieces of wood, so much of a product, or of a part of a resin system, for one of its days. */
-export function NeedForm({ jobId, prefer, choices, change }: NeedFormProps) {
-  const [typed, setTyped] = useState(change?.typed ?? NOTHING_TYPED);
+export function NeedForm({ jobId, prefer, choices, change, forPart = '' }: NeedFormProps) {
+  const [typed, setTyped] = useState(change?.typed ?? { ...NOTHING_TYPED, partId: forPart });
   const set =
     <K extends keyof TypedNeed>(field: K) =>
     (value: string) =>
       setTyped((before) => ({ ...before, [field]: value as TypedNeed[K] }));
   const product = choices.products.find((each) => String(each.id) === typed.productId);
   const unit: StockUnit = typed.kind === 'part' ? 'mg' : (product?.unit ?? typed.unit);
+  const ofStep = choices.steps.find((each) => String(each.id) === typed.stepId)?.part;
   const numbered = (text: string) => (text === '' ? undefined : Number(text));
   const fields = {
     ...typed,
@@ -57,6 +63,7 @@ export function NeedForm({ jobId, prefer, choices, change }: NeedFormProps) {
     productId: numbered(typed.productId),
     systemId: numbered(typed.systemId),
     stepId: numbered(typed.stepId),
+    partId: numbered(typed.partId) ?? null,
   };
   const read = (text: string): Echo => {
     const amount = parseQuantity(text, { unit, prefer });
@@ -71,7 +78,14 @@ export function NeedForm({ jobId, prefer, choices, change }: NeedFormProps) {
       words={change ? 'Change this need' : 'Add it to what is needed'}
       done={change ? 'The need is changed.' : 'It is on the list.'}
       onDone={() =>
-        change ? undefined : setTyped((before) => ({ ...NOTHING_TYPED, kind: before.kind, stepId: before.stepId }))
+        change
+          ? undefined
+          : setTyped((before) => ({
+              ...NOTHING_TYPED,
+              kind: before.kind,
+              stepId: before.stepId,
+              partId: before.partId,
+            }))
       }
     >
       {(errors) => (
@@ -203,6 +217,17 @@ export function NeedForm({ jobId, prefer, choices, change }: NeedFormProps) {
             onChange={set('stepId')}
             error={errors.stepId}
           />
+          {ofStep ? (
+            <p className={styles.soft}>That step is of {ofStep}, and so is what it needs.</p>
+          ) : choices.parts.length > 0 ? (
+            <PartField
+              label="For which part?"
+              parts={choices.parts}
+              value={numbered(typed.partId) ?? null}
+              onChange={(partId) => set('partId')(partId === null ? '' : String(partId))}
+              error={errors.partId}
+            />
+          ) : null}
           <TextField
             label="Note"
             optional
