@@ -8,6 +8,7 @@ import { reasonsOfCondition } from '@/shared/shelf-life/reasons-of-condition';
 import { reasonsOfDates } from '@/shared/shelf-life/reasons-of-dates';
 import { reasonsOfHold } from '@/shared/shelf-life/reasons-of-hold';
 import { reasonsOfPairing } from '@/shared/shelf-life/reasons-of-pairing';
+import { reasonsOfTrials } from '@/shared/shelf-life/reasons-of-trials';
 import type { Reason } from '@/shared/shelf-life/types/reason';
 import type { JudgeInput, Verdict } from '@/shared/shelf-life/types/verdict';
 
@@ -25,6 +26,7 @@ export function assess(input: JudgeInput): Verdict {
     ...reasonsOfHold(input),
     ...reasonsOfCondition(input),
     ...reasonsOfPairing(input.policy.system, input.pairedWith),
+    ...reasonsOfTrials(input),
     ...reasonsOfDates(input, limits),
     ...reasonsOfAmount(input.container.left, input.asked),
   ]);

@@ -10,7 +10,8 @@ import type { JudgeInput, Verdict } from '@/shared/shelf-life/types/verdict';
  * container and for the others alike. One pure function of its input; it reads no clock.
  *
  * Stop: on hold, in quarantine or recalled · gelled, skinned through, or frozen where freezing ruins · past the governing
- * limit, date unknown or inspection failed, for a client's piece · parts that are not A and B of one system · empty.
+ * limit, date unknown or inspection failed, for a client's piece · parts that are not A and B of one system · for a client's or an own
+ * piece, two lots that failed their test pour together · empty.
  * Care: the limit within the care window after the day · extended by inspection · opened day guessed · opened life
  * unknown · a date not confirmed · crystals, haze, settling, darkening, thawing · stored out of its temperatures · facts
  * that contradict · a day of use that is past · less left than asked · and for an own piece or a test, past, unknown or

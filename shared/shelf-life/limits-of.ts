@@ -6,6 +6,7 @@ import type { Candidate } from '@/shared/shelf-life/types/candidate';
 import type { Inspection } from '@/shared/shelf-life/types/inspection';
 import type { LabelDate } from '@/shared/shelf-life/types/label-date';
 import type { Limit } from '@/shared/shelf-life/types/limit';
+import type { PairedPart } from '@/shared/shelf-life/types/reason';
 
 /**
  * Every limit known of a container, in the order of `LIMIT_BASES`, each with what it was computed from.
@@ -21,12 +22,15 @@ import type { Limit } from '@/shared/shelf-life/types/limit';
  * - A passed inspection sets aside each earlier best-before and stated life; an earlier opened life only when it was made
  *   on this container once opened; a printed use-by never. Nothing is set aside when the material is `fixed`. It never
  *   shortens a limit. Where the lot has no date at all, it is itself the limit.
+ * - A test pour that two lots passed together does the same, for a container that is mixed with the other half alone.
  *
  * Example: best before `2026-12` (a month), opened 1 Sep 2026 with an opened life of 3 months: 31 Dec and 1 Dec.
  */
-export function limitsOf(candidate: Candidate & { readonly today: CalendarDate }): readonly Limit[] {
-  const { policy, lot, container, today } = candidate;
-  const { forLot, forOpened } = policy.kind === 'fixed' ? {} : standingInspections(candidate, today);
+export function limitsOf(
+  candidate: Candidate & { readonly today: CalendarDate; readonly pairedWith?: PairedPart },
+): readonly Limit[] {
+  const { policy, lot, container, today, pairedWith } = candidate;
+  const { forLot, forOpened } = policy.kind === 'fixed' ? {} : standingInspections(candidate, today, pairedWith);
   const printed = [printedLimit('use-by', lot.useBy), printedLimit('best-before', lot.bestBefore)].filter(isThere);
   const stated = statedLimit(candidate, printed.length > 0);
   const opened = openedLimit(candidate);
@@ -87,7 +91,8 @@ function printedLimit(basis: 'use-by' | 'best-before', label: LabelDate | undefi
 
 function inspectionLimit(one: Inspection): Limit[] {
   if (!one.validUntil) return [];
-  const from = { start: one.on, precision: 'day', source: 'inspection', inspectionId: one.id } as const;
+  const own = { start: one.on, precision: 'day', source: 'inspection', inspectionId: one.id } as const;
+  const from = one.together ? { ...own, together: true as const } : own;
   return [{ basis: 'inspection', lastGoodDay: one.validUntil, from, effective: true }];
 }
 

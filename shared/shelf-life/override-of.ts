@@ -6,8 +6,8 @@ const ABOUT_DATES: readonly ReasonCode[] = ['past-limit', 'date-unknown', 'inspe
 
 /**
  * Whether a Stop may be overridden. One about a date, or about no date being known, may, by a written reason and a passed
- * test pour. A hold, quarantine or recall may not: it is first released by a recorded decision. Spoilt, wrong system and
- * empty never. One stop that may not be overridden is enough to refuse, and every such code is given, once.
+ * test pour. A hold, quarantine or recall may not: it is first released by a recorded decision. Spoilt, wrong system, a
+ * pair that failed together and empty never. One stop that may not be overridden is enough to refuse, and every such code is given, once.
  */
 export function overrideOf(reasons: readonly Reason[]): Override {
   const stops = reasons.filter((reason) => reason.weight === 'stop').map((reason) => reason.code);

@@ -19,7 +19,7 @@ import type { JudgeInput } from '@/shared/shelf-life/types/verdict';
  * - Near: the governing limit is within the care window after that day, both ends included.
  * - Extended: only when that day relies on the inspection, that is, the limit it set aside is past, or there is none.
  * - Opened life unknown: opened, no opened life known, and no inspection of the opened container covers the day.
- * - A failed inspection that stands is a reason whatever the label says.
+ * - A failed inspection that stands is a reason whatever the label says; of the very pair it is one of `reasonsOfTrials`.
  * - A day of use before today asks for care: it was judged for another day than the one asked.
  */
 export function reasonsOfDates(input: JudgeInput, limits: readonly Limit[]): Reason[] {
@@ -28,7 +28,7 @@ export function reasonsOfDates(input: JudgeInput, limits: readonly Limit[]): Rea
   const weight = purpose === 'client' ? 'stop' : 'care';
   const inForce = limits.filter((limit) => limit.effective);
   const bases = new Set(inForce.map((limit) => limit.basis));
-  const standing = standingInspections(input, today);
+  const standing = standingInspections(input, today, input.pairedWith);
   const governing = governingLimit(limits);
   const reasons: Reason[] = [];
 
@@ -41,7 +41,10 @@ export function reasonsOfDates(input: JudgeInput, limits: readonly Limit[]): Rea
   }
 
   const { failed } = standing;
-  if (failed) reasons.push({ code: 'inspection-failed', weight, on: failed.on, kind: failed.kind });
+  if (failed) {
+    const reason = { code: 'inspection-failed', weight, on: failed.on, kind: failed.kind } as const;
+    reasons.push(failed.together ? { ...reason, together: true } : reason);
+  }
 
   if (governing) {
     const daysLeft = daysBetween(day, governing.lastGoodDay);
@@ -71,7 +74,7 @@ export function reasonsOfDates(input: JudgeInput, limits: readonly Limit[]): Rea
 }
 
 function reasonsOfExtension(input: JudgeInput, limits: readonly Limit[], governing: Limit | undefined): Reason[] {
-  const { policy, today } = input;
+  const { policy, today, pairedWith } = input;
   const day = judgedDay(input);
   const inspections = limits.filter((limit) => limit.basis === 'inspection' && limit.effective);
   const setAside = governingLimit(
@@ -82,15 +85,16 @@ function reasonsOfExtension(input: JudgeInput, limits: readonly Limit[], governi
   if (relied && (pastOne || !hasShelfDate(limits))) {
     const wasPast = (limit: Limit) => limit.supersededBy === 'inspection' && limit.basis === setAside?.basis;
     const instead = pastOne ? limits.find(wasPast) : undefined;
-    return [{ code: 'extended-by-inspection', weight: 'care', limit: relied, instead }];
+    const carried = { code: 'extended-by-inspection', weight: 'care', limit: relied, instead } as const;
+    return [relied.from.together && pairedWith ? { ...carried, other: pairedWith.label } : carried];
   }
 
-  const passed = standingInspections(input, today).forLot;
+  const passed = standingInspections(input, today, pairedWith).forLot;
   const cannotExtend = policy.kind === 'fixed' || governing?.basis === 'use-by' || governing?.basis === 'opened-life';
   const wouldReach = passed?.validUntil !== undefined && passed.validUntil >= day;
-  return governing && governing.lastGoodDay < day && cannotExtend && wouldReach
-    ? [{ code: 'inspection-does-not-extend', weight: 'note', limit: governing }]
-    : [];
+  if (!governing || governing.lastGoodDay >= day || !cannotExtend || !wouldReach) return [];
+  const note = { code: 'inspection-does-not-extend', weight: 'note', limit: governing } as const;
+  return [passed.together && pairedWith ? { ...note, other: pairedWith.label } : note];
 }
 
 function hasShelfDate(limits: readonly Limit[]): boolean {

@@ -7,7 +7,8 @@ import type { PairedPart, Reason } from '@/shared/shelf-life/types/reason';
  */
 export function reasonsOfPairing(own: MaterialSystem | undefined, pairedWith: PairedPart | undefined): Reason[] {
   if (!pairedWith) return [];
-  const stop = { code: 'wrong-system', weight: 'stop', pairedWith, own } as const;
+  const { trials: _, ...named } = pairedWith;
+  const stop = { code: 'wrong-system', weight: 'stop', pairedWith: named, own } as const;
   if (!own) return [{ ...stop, because: 'no-system' }];
   if (own.id !== pairedWith.systemId) return [{ ...stop, because: 'other-system' }];
   if (own.part === pairedWith.part) return [{ ...stop, because: 'same-part' }];

@@ -12,13 +12,17 @@ const SOURCE: Record<Basis, string> = {
 };
 
 /** The name of a limit at the start of a sentence: `Opened life`. */
-export const LIMIT_NAMES: Record<Limit['basis'], string> = {
+const LIMIT_NAMES: Record<Limit['basis'], string> = {
   'use-by': 'Printed use by',
   'best-before': 'Printed best before',
   'stated-life': 'Stated life',
   'opened-life': 'Opened life',
   inspection: 'Inspection',
 };
+
+/** The name of this very limit: that of its basis, or that it is of a pair. */
+export const nameOfLimit = ({ basis, from }: Limit): string =>
+  from.together ? 'Test pour of this pair' : LIMIT_NAMES[basis];
 
 /**
  * A limit with what it was computed from and, when it does not count, what set it aside.
@@ -46,7 +50,9 @@ function sayBasis({ basis, lastGoodDay, from }: Limit, today: CalendarDate | und
     case 'opened-life':
       return `Opened life ends ${last}: opened ${start}${life}.`;
     case 'inspection':
-      return `Passed inspection on ${start}, valid until ${last}.`;
+      return from.together
+        ? `Passed test pour of this pair on ${start}, valid until ${last}.`
+        : `Passed inspection on ${start}, valid until ${last}.`;
   }
 }
 

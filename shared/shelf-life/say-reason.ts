@@ -2,7 +2,7 @@ import { addDays } from '@/shared/calendar/add-days';
 import type { CalendarDate } from '@/shared/calendar/calendar-date';
 import type { DateOrder } from '@/shared/calendar/date-readings';
 import { sayDate } from '@/shared/calendar/say-date';
-import { LIMIT_NAMES } from '@/shared/shelf-life/say-limit';
+import { nameOfLimit } from '@/shared/shelf-life/say-limit';
 import type { Contradiction, Reason } from '@/shared/shelf-life/types/reason';
 import { printTemperatureRange } from '@/shared/units/print-temperature-range';
 import type { UnitSystem } from '@/shared/units/unit-system';
@@ -46,16 +46,21 @@ export function sayReason(
       return 'It has been frozen, and freezing ruins it.';
     case 'wrong-system':
       return sayPairing(reason);
+    case 'pair-failed':
+      return `Its lot and that of ${reason.other} failed their test pour together on ${sayDate(reason.on, { order, today })}.`;
     case 'empty':
       return 'The book says this container is empty.';
     case 'past-limit':
       // Counted to today, the day may be one that is judged in place of a day of use that has passed.
       return addDays(reason.limit.lastGoodDay, reason.daysPast) === today
-        ? `${LIMIT_NAMES[reason.limit.basis]} ended ${days(reason.daysPast)} ago.`
-        : `${LIMIT_NAMES[reason.limit.basis]} ends ${days(reason.daysPast)} before the day of use.`;
+        ? `${nameOfLimit(reason.limit)} ended ${days(reason.daysPast)} ago.`
+        : `${nameOfLimit(reason.limit)} ends ${days(reason.daysPast)} before the day of use.`;
     case 'date-unknown':
       return 'No date is known, and no inspection covers the day of use.';
     case 'inspection-failed':
+      if (reason.together) {
+        return `A test pour of its lot together with another failed on ${sayDate(reason.on, { order, today })}.`;
+      }
       return `It failed its ${reason.kind === 'test-pour' ? 'test pour' : 'inspection'} on ${sayDate(reason.on, { order, today })}.`;
     case 'facts-contradict':
       return CONTRADICTIONS[reason.which];
@@ -63,17 +68,25 @@ export function sayReason(
       return `The day of use, ${sayDate(reason.dayOfUse, { order, today })}, is already past, so it is judged for today.`;
     case 'short':
       return `${sayAmount(reason.left)} left, ${sayAmount(reason.asked)} asked.`;
-    case 'extended-by-inspection':
-      return reason.instead
-        ? `${LIMIT_NAMES[reason.instead.basis]} ended ${sayDate(reason.instead.lastGoodDay, { order, today })}; a passed inspection carries it to ${sayDate(reason.limit.lastGoodDay, { order, today })}.`
-        : `No date is printed; a passed inspection carries it to ${sayDate(reason.limit.lastGoodDay, { order, today })}.`;
+    case 'other-lot': {
+      const codes = reason.lots.filter(Boolean).map((code) => `lot ${code}`);
+      return `The surface is of another lot already${codes.length > 0 ? `: ${codes.join(', ')}` : ''}.`;
+    }
+    case 'extended-by-inspection': {
+      const { instead, limit, other } = reason;
+      const was = instead
+        ? `${nameOfLimit(instead)} ended ${sayDate(instead.lastGoodDay, { order, today })}`
+        : 'No date is printed';
+      const by = other ? `a test pour with the lot of ${other} that passed` : 'a passed inspection';
+      return `${was}; ${by} carries it to ${sayDate(limit.lastGoodDay, { order, today })}${other ? ', for these two together' : ''}.`;
+    }
     case 'limit-near':
       if (addDays(reason.limit.lastGoodDay, -reason.daysLeft) === today) {
-        return `${LIMIT_NAMES[reason.limit.basis]} ends ${reason.daysLeft === 0 ? 'today' : `in ${days(reason.daysLeft)}`}.`;
+        return `${nameOfLimit(reason.limit)} ends ${reason.daysLeft === 0 ? 'today' : `in ${days(reason.daysLeft)}`}.`;
       }
       return reason.daysLeft === 0
-        ? `${LIMIT_NAMES[reason.limit.basis]} ends on the day of use.`
-        : `${LIMIT_NAMES[reason.limit.basis]} ends ${days(reason.daysLeft)} after the day of use.`;
+        ? `${nameOfLimit(reason.limit)} ends on the day of use.`
+        : `${nameOfLimit(reason.limit)} ends ${days(reason.daysLeft)} after the day of use.`;
     case 'opened-life-unknown':
       return `It was opened on ${sayDate(reason.on, { order, today })}, and nothing says how long it keeps opened.`;
     case 'opened-day-guessed':
@@ -95,9 +108,9 @@ export function sayReason(
         ? `It stood outside its stated ${printTemperatureRange(reason.storage.leastC, reason.storage.mostC, { prefer })}.`
         : 'It stood outside its stated temperatures.';
     case 'inspection-does-not-extend':
-      return `A passed inspection does not extend this: ${LIMIT_NAMES[reason.limit.basis].toLowerCase()} stands.`;
+      return `A ${reason.other ? `test pour with the lot of ${reason.other} that passed` : 'passed inspection'} does not extend this: ${nameOfLimit(reason.limit).toLowerCase()} stands.`;
     case 'house-default':
-      return `${LIMIT_NAMES[reason.limit.basis]} is a house default, not the maker’s word.`;
+      return `${nameOfLimit(reason.limit)} is a house default, not the maker’s word.`;
   }
 }
 

@@ -23,8 +23,8 @@ export type SuggestInput = {
 
 type Option = Omit<Take, 'take'> & { readonly left: number; readonly sealed: boolean };
 
-/** A container with one of these does not reach the day, whatever its word for an own piece or a test. */
-const DOES_NOT_REACH: readonly ReasonCode[] = ['past-limit', 'date-unknown', 'inspection-failed'];
+/** A container with one of these is not offered, whatever its word for an own piece or a test. */
+const DOES_NOT_REACH: readonly ReasonCode[] = ['past-limit', 'date-unknown', 'inspection-failed', 'pair-failed'];
 
 /**
  * The best set of containers for an amount on a day. Only those judged Use or Care that reach the day are offered: never

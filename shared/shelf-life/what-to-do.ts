@@ -13,13 +13,15 @@ export function whatToDo(reason: Reason, context: AdviceContext): string | undef
     case 'quarantine':
       return 'Leave it where it is until it is inspected and released.';
     case 'on-hold':
-      return 'Release it by a recorded decision before it is used.';
+      return `Release ${reason.scope === 'lot' ? 'the lot' : 'it'} by a recorded decision before it is used.`;
     case 'gelled':
     case 'skinned-through':
     case 'frozen-ruined':
       return 'Do not use it. Write it off and dispose of it as its safety data sheet says.';
     case 'wrong-system':
       return 'Take parts A and B of the same system.';
+    case 'pair-failed':
+      return 'Do not mix these two lots. Take another lot of either part; a later test pour of the two that passes clears this.';
     case 'empty':
       return 'If there is some left, count it first.';
     case 'past-limit':
@@ -29,6 +31,8 @@ export function whatToDo(reason: Reason, context: AdviceContext): string | undef
     case 'date-unknown':
       return 'Look for a date on the container, or inspect it and record the outcome.';
     case 'inspection-failed':
+      if (reason.together)
+        return 'Which of the two was bad is not known. A test pour of it with a third lot that passes clears it.';
       return 'Do not rely on it. A later passed inspection clears this.';
     case 'facts-contradict':
       return 'Check the dates against the container and correct the wrong one.';
@@ -36,6 +40,8 @@ export function whatToDo(reason: Reason, context: AdviceContext): string | undef
       return 'Give the day it is really used on.';
     case 'short':
       return 'Have the rest at hand before you start.';
+    case 'other-lot':
+      return 'Its colour may differ. Take a container of that lot if there is one, else try both side by side first.';
     case 'extended-by-inspection':
       return 'Look at it again on the day and stir a small test first.';
     case 'limit-near':

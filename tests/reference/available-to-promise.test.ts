@@ -5,9 +5,9 @@ import type { MaterialNeed, OnHand } from '@/shared/promise/material-need';
 import { packagesToBuy } from '@/shared/promise/packages-to-buy';
 import { planMaterialNeeds } from '@/shared/promise/plan-material-needs';
 import { shareCost } from '@/shared/promise/share-cost';
-import { stepOnDay } from '@/shared/promise/step-on-day';
 import type { Demand, Supply } from '@/shared/promise/supply-and-demand';
 import { minorUnits } from '@/shared/units/minor-units';
+import { stepOnDay } from '@/tests/shared/promise/step-on-day';
 import { candidate, day, inspection, printed, TODAY, USE_DAY } from '@/tests/shared/shelf-life/fixtures';
 
 // None of the sources below was opened for these checks: the definitions, rules and worked figures are from memory.

@@ -27,7 +27,7 @@ afterAll(async () => {
   await test.remove();
 });
 
-async function part(of: 'A' | 'B', system: string) {
+async function part(of: 'A' | 'B', system: string, more: Parameters<typeof stocked>[1] = {}) {
   kinds += 1;
   const made = await stocked(test.book, {
     product: {
@@ -36,6 +36,7 @@ async function part(of: 'A' | 'B', system: string) {
       system: { name: system, part: of },
     },
     lotCode: `L${kinds}`,
+    ...more,
   });
   return { ...made, label: made.labels[0] ?? '' };
 }
@@ -51,8 +52,9 @@ const treat = (label: string, kind: RecordTreatment['kind'], more: Partial<Recor
 const newest = async (label: string) =>
   (await history(test.book, { stockId: (await line(label)).stockId })).entries[0]?.id ?? 0;
 const undo = (entryId: number) => reverseEntry(test.book, by(), { entryId, why: 'Wrong tin' });
-const word = async (label: string) =>
-  judge({ ...(await line(label)).candidate, purpose: 'client', dayOfUse: TODAY, today: TODAY }).word;
+const verdict = async (label: string) =>
+  judge({ ...(await line(label)).candidate, purpose: 'client', dayOfUse: TODAY, today: TODAY });
+const word = async (label: string) => (await verdict(label)).word;
 
 describe('what is done to a container', () => {
   it('clears crystals once it was warmed and stirred since they were seen, and undoing that brings them back', async () => {
@@ -80,6 +82,42 @@ describe('what is done to a container', () => {
     must(await noteCondition(test.book, by(), { label, conditions: ['crystals'], why: 'Cold night' }));
     expect(must(await treat(label, 'stirred')).cleared).toEqual([]);
     expect(must(await treat(label, 'warmed')).cleared).toEqual(['crystals']);
+  });
+
+  it('counts by the days on which it was seen and done, whatever order that is written in', async () => {
+    const came = { receivedOn: day('2026-11-01') };
+    const { label } = await part('A', 'Beech', came);
+    must(await treat(label, 'crystals-seen', { doneOn: TODAY }));
+    for (const kind of ['warmed', 'stirred'] as const) {
+      expect(must(await treat(label, kind, { doneOn: day('2026-11-02') })).cleared).toEqual([]);
+    }
+    expect(await conditions(label)).toEqual(['crystals']);
+    // Of one day the order of the entries counts.
+    must(await treat(label, 'stirred'));
+    expect(must(await treat(label, 'warmed')).cleared).toEqual(['crystals']);
+
+    // Warmed and stirred since they were seen, though the sighting is written last.
+    const second = await part('A', 'Beech', came);
+    must(await treat(second.label, 'warmed', { doneOn: day('2026-11-05') }));
+    must(await treat(second.label, 'stirred', { doneOn: day('2026-11-05') }));
+    expect(must(await treat(second.label, 'crystals-seen', { doneOn: day('2026-11-02') })).added).toEqual([]);
+    expect(must(await treat(second.label, 'crystals-seen', { doneOn: day('2026-11-06') })).added).toEqual(['crystals']);
+    // Seen again later: what was done between the two no longer counts.
+    must(await treat(second.label, 'warmed', { doneOn: day('2026-11-08') }));
+    must(await treat(second.label, 'crystals-seen', { doneOn: day('2026-11-10') }));
+    expect(must(await treat(second.label, 'stirred', { doneOn: day('2026-11-11') })).cleared).toEqual([]);
+
+    // What was noted to have settled today is not stirred in by a stirring of the week before.
+    const third = await part('A', 'Beech', came);
+    must(await noteCondition(test.book, by(), { label: third.label, conditions: ['settled'], why: '' }));
+    expect(must(await treat(third.label, 'stirred', { doneOn: day('2026-11-18') })).cleared).toEqual([]);
+    expect(must(await treat(third.label, 'stirred')).cleared).toEqual(['settled']);
+  });
+
+  it('takes what came in with it as seen on the day it came, whenever that is written', async () => {
+    const { label } = await part('A', 'Boxwood', { receivedOn: day('2026-11-10'), conditions: ['crystals'] });
+    must(await treat(label, 'warmed', { doneOn: day('2026-11-12') }));
+    expect(must(await treat(label, 'stirred', { doneOn: day('2026-11-12') })).cleared).toEqual(['crystals']);
   });
 
   it('does not make expired good by straining it', async () => {
@@ -143,7 +181,7 @@ describe('two lots tried together', () => {
   it('found good say nothing of one of them alone; found bad they speak against both', async () => {
     const [a, b] = [await part('A', 'Fir'), await part('B', 'Fir')];
     must(await inspect(a.lotId, b.lotId, true));
-    expect((await line(a.label)).candidate.inspections).toEqual([]);
+    expect(await verdict(a.label)).toMatchObject({ word: 'use', limits: [{ basis: 'best-before' }] });
     must(await inspect(a.lotId, b.lotId, false));
     expect([await word(a.label), await word(b.label)]).toEqual(['stop', 'stop']);
     // Tried with another and found good, it was not this one.

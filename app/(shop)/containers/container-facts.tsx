@@ -12,12 +12,15 @@ import { printQuantity } from '@/shared/units/print-quantity';
 
 const HOLDS = { free: '', 'on-hold': 'On hold', quarantine: 'In quarantine', recalled: 'Recalled' } as const;
 
+const sayHold = (hold: keyof typeof HOLDS, because: string): string =>
+  because ? `${HOLDS[hold]}: ${because}` : HOLDS[hold];
+
 /** What the book knows of a container, as terms and values. */
 export function containerFacts(
-  { line, cost }: ContainerPage,
+  { line, cost, heldBecause }: ContainerPage,
   { today, units: prefer, dateOrder: order }: BookHead,
 ): Fact[] {
-  const { container } = line.candidate;
+  const { container, lot } = line.candidate;
   const opened = container.opened;
   const amounts = sayLeftOf(line, prefer);
   const say = (date: typeof today) => sayDate(date, { order, today });
@@ -51,7 +54,10 @@ export function containerFacts(
       term: 'Opened',
       value: opened ? `${say(opened.on)}${opened.sureness === 'guessed' ? ', a guess' : ''}` : 'Still sealed',
     },
-    ...(container.hold === 'free' ? [] : [{ term: 'Hold', value: HOLDS[container.hold] }]),
+    ...(container.hold === 'free' ? [] : [{ term: 'Hold', value: sayHold(container.hold, heldBecause.container) }]),
+    ...(lot.hold === 'free'
+      ? []
+      : [{ term: 'Its lot', value: <Link href={`/lots/${line.lotId}`}>{sayHold(lot.hold, heldBecause.lot)}</Link> }]),
     ...(container.conditions.length
       ? [{ term: 'Seen in it', value: container.conditions.map((each) => CONDITION_WORDS[each]).join(', ') }]
       : []),

@@ -7,13 +7,13 @@ export const TREATED: Readonly<Record<TreatmentKind, Words>> = {
   warmed: {
     label: 'Warmed',
     says: 'Warm it closed in a water bath, as the data sheet says: makers name 50 to 60 °C. Never with a flame.',
-    withCrystals: 'The crystals are cleared once it was stirred too.',
+    withCrystals: 'The crystals are cleared once it was stirred too, both of it on the day they were seen or later.',
   },
   stirred: {
     label: 'Stirred',
     says: 'To the bottom and round the walls: what settled is in it again.',
     withCrystals:
-      'The crystals are cleared once it was warmed too; undissolved they stay out of the cure and leave soft spots.',
+      'The crystals are cleared once it was warmed too, both of it on the day they were seen or later; undissolved they stay out of the cure and leave soft spots.',
   },
   strained: {
     label: 'Strained',

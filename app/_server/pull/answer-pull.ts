@@ -6,16 +6,18 @@ import { holdWhy } from '@/app/_server/pull/hold-why';
 import { judgeAsk } from '@/app/_server/pull/judge-ask';
 import { type MixedWith, mixedWith } from '@/app/_server/pull/mixed-with';
 import { pairedPart } from '@/app/_server/pull/paired-part';
+import { type PromisedElsewhere, promisedElsewhere } from '@/app/_server/pull/promised-elsewhere';
 import type { Refusal } from '@/app/_server/refusal';
 import type { ContainerLine } from '@/app/_server/stock/judgeable';
 import { loadContainer, loadSisters } from '@/app/_server/stock/load-container';
 import type { OpenBook } from '@/prisma/open-book';
 import type { CalendarDate } from '@/shared/calendar/calendar-date';
 import { err, ok, type Result } from '@/shared/result/result';
+import { testPoursFor } from '@/shared/shelf-life/test-pours-for';
 import type { PairedPart } from '@/shared/shelf-life/types/reason';
 import type { Purpose, Verdict } from '@/shared/shelf-life/types/verdict';
 
-/** The latest test pour of a container or its lot. An override may rest on it when it passed. */
+/** The latest test pour of a container, its lot, or of it with the other part. An override may rest on it when it passed. */
 type LatestTestPour = {
   id: number;
   madeOn: CalendarDate;
@@ -23,6 +25,8 @@ type LatestTestPour = {
   method: string;
   note: string;
   photo: string | null;
+  /** The other part, where the two were poured together. */
+  together: string | null;
 };
 
 export type PullAnswer = {
@@ -39,6 +43,8 @@ export type PullAnswer = {
   pairedWith: PairedPart | null;
   /** How that part stands on the day. */
   mixedWith: MixedWith | null;
+  /** What of it is promised to other jobs. */
+  elsewhere: PromisedElsewhere | null;
   /** What was written when the container or its lot was held; empty where nothing was. */
   heldBecause: { container: string; lot: string };
 };
@@ -60,19 +66,20 @@ export async function answerPull(
   if (!line) return err({ code: 'not-found', facts: { label: ask.label } });
   if (job === undefined) return err({ code: 'not-found', field: 'jobId' });
   const purpose = job?.purpose ?? ask.purpose;
-  const [[product], testPour, paired] = await Promise.all([
+  const [[product], paired] = await Promise.all([
     book.read.$queryRaw<{ hazards: string; safetySheet: string; densityGramsPerLitre: number | null }[]>`
       SELECT "hazards", "safetySheet", "densityGramsPerLitre" FROM "Product" WHERE "id" = ${line.productId}`,
-    latestTestPour(book, line),
     pairedPart(book.read, line, ask),
   ]);
   if (!paired.ok) return paired;
   const pairedWith = paired.value;
   const { container, lot } = line.candidate;
-  const [mixed, containerWhy, lotWhy] = await Promise.all([
-    mixedWith(book.read, pairedWith, { purpose, dayOfUse: ask.dayOfUse }, head.today),
+  const [testPour, mixed, containerWhy, lotWhy, elsewhere] = await Promise.all([
+    latestTestPour(book, line, { today: head.today, pairedWith }),
+    mixedWith(book.read, line, pairedWith, { purpose, dayOfUse: ask.dayOfUse }, head.today),
     holdWhy(book.read, line.stockId, container.hold),
     holdWhy(book.read, line.lotId, lot.hold),
+    promisedElsewhere(book, line, { jobId: ask.jobId, timeZone: head.timeZone }),
   ]);
   const judgeWith = (sisters?: ContainerLine[]) =>
     judgeAsk(line, { ...ask, purpose }, { today: head.today, pairedWith, sisters });
@@ -92,21 +99,27 @@ export async function answerPull(
     testPour,
     pairedWith: pairedWith ?? null,
     mixedWith: mixed,
+    elsewhere,
     heldBecause: { container: containerWhy, lot: lotWhy },
   });
 }
 
-async function latestTestPour(book: OpenBook, line: ContainerLine): Promise<LatestTestPour | null> {
-  if (!line.candidate.inspections.some((each) => each.kind === 'test-pour')) return null;
-  const row = await book.read.inspection.findFirst({
-    where: {
-      kind: 'test-pour',
-      lotId: line.lotId,
-      pairLotId: null,
-      OR: [{ containerId: null }, { containerId: line.stockId }],
-    },
-    orderBy: { id: 'desc' },
+async function latestTestPour(
+  book: OpenBook,
+  line: ContainerLine,
+  asked: { today: CalendarDate; pairedWith: PairedPart | undefined },
+): Promise<LatestTestPour | null> {
+  const latest = testPoursFor(line.candidate, asked).at(-1)?.pour;
+  if (!latest) return null;
+  const row = await book.read.inspection.findUnique({
+    where: { id: Number(latest.id) },
     select: { id: true, madeOn: true, passed: true, method: true, note: true, photo: { select: { file: true } } },
   });
-  return row ? { ...row, madeOn: row.madeOn as CalendarDate, photo: row.photo?.file ?? null } : null;
+  if (!row) return null;
+  return {
+    ...row,
+    madeOn: row.madeOn as CalendarDate,
+    photo: row.photo?.file ?? null,
+    together: latest.together ? (asked.pairedWith?.label ?? null) : null,
+  };
 }

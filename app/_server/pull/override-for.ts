@@ -5,6 +5,8 @@ import type { ContainerLine } from '@/app/_server/stock/judgeable';
 import type { CalendarDate } from '@/shared/calendar/calendar-date';
 import { err, ok, type Result } from '@/shared/result/result';
 import { acceptOverride, type OverrideError } from '@/shared/shelf-life/accept-override';
+import { testPoursFor } from '@/shared/shelf-life/test-pours-for';
+import type { PairedPart } from '@/shared/shelf-life/types/reason';
 import type { Verdict } from '@/shared/shelf-life/types/verdict';
 
 const OVERRIDE_CODES: Record<OverrideError['code'], Refusal['code']> = {
@@ -23,10 +25,10 @@ export async function overrideFor(
   line: ContainerLine,
   verdict: Verdict,
   { override }: Pick<PullContainer, 'override'>,
-  today: CalendarDate,
+  { today, pairedWith }: { today: CalendarDate; pairedWith: PairedPart | undefined },
 ): Promise<Result<{ reason: string; inspectionId: number } | undefined, Refusal>> {
   if (verdict.override === 'not-needed') return ok(undefined);
-  const pour = override ? await testPourOf(pen.tx, line, override.inspectionId) : null;
+  const pour = override ? await testPourOf(pen.tx, line, override.inspectionId, { today, pairedWith }) : null;
   const offered = { reason: override?.reason ?? '', testPour: pour ?? undefined };
   const accepted = acceptOverride(verdict, offered, { openedOn: line.candidate.container.opened?.on, today });
   if (!accepted.ok) {
@@ -38,28 +40,27 @@ export async function overrideFor(
   return ok({ reason: accepted.value.reason, inspectionId: override?.inspectionId ?? 0 });
 }
 
-/** The named test pour, where it speaks for this container. A later one that failed takes its word back. */
-async function testPourOf(tx: Pen['tx'], line: ContainerLine, id: number) {
-  // Two lots tried together speak for the two of them, not for one with whatever it is mixed with now.
-  const speaks = {
-    kind: 'test-pour',
-    lotId: line.lotId,
-    pairLotId: null,
-    OR: [{ containerId: null }, { containerId: line.stockId }],
-  };
-  const pour = await tx.inspection.findFirst({
-    where: { ...speaks, id },
-    select: { madeOn: true, passed: true, note: true, photoId: true },
+/**
+ * The named test pour, where it speaks for this container as it is used: its own, its lot's, or that of it together with
+ * the other part. A later one that failed takes its word back.
+ */
+async function testPourOf(
+  tx: Pen['tx'],
+  line: ContainerLine,
+  id: number,
+  asked: { today: CalendarDate; pairedWith: PairedPart | undefined },
+) {
+  const found = testPoursFor(line.candidate, asked).find(({ pour }) => pour.id === String(id));
+  if (!found) return null;
+  const { note, photoId } = await tx.inspection.findUniqueOrThrow({
+    where: { id },
+    select: { note: true, photoId: true },
   });
-  if (!pour) return null;
-  const failedSince = await tx.inspection.findFirst({
-    where: { ...speaks, passed: false, id: { gt: id } },
-    select: { id: true },
-  });
+  const { pour, takenBack } = found;
   return {
-    madeOn: pour.madeOn as CalendarDate,
-    passed: pour.passed && !failedSince,
-    note: pour.note,
-    photoId: pour.photoId === null ? undefined : String(pour.photoId),
+    madeOn: pour.on,
+    passed: pour.passed && !takenBack,
+    note,
+    photoId: photoId === null ? undefined : String(photoId),
   };
 }

@@ -4,15 +4,16 @@ import type { ContainerLine } from '@/app/_server/stock/judgeable';
 import { loadContainer } from '@/app/_server/stock/load-container';
 import type { WriteTransaction } from '@/prisma/open-book';
 import { err, ok, type Result } from '@/shared/result/result';
-import type { OwnLabelCode } from '@/shared/scan-codes/own-label';
 import { printOwnLabel } from '@/shared/scan-codes/print-own-label';
+import { trialsOf } from '@/shared/shelf-life/trials-of';
 import type { MaterialSystem } from '@/shared/shelf-life/types/policy';
 import type { PairedPart } from '@/shared/shelf-life/types/reason';
 
 /**
  * The other part this container will be mixed with: the one named in the ask, refused where it is none the book knows; or
  * else the last other part of its own system pulled for the job, and only where there is none, the last of any system.
- * Undefined for materials that are no part of anything.
+ * Undefined for materials that are no part of anything. It comes with its test pours together with other lots, so that
+ * the judge knows what the very pair has passed or failed.
  */
 export async function pairedPart(
   tx: Pick<WriteTransaction, 'entry' | '$queryRaw'>,
@@ -25,7 +26,7 @@ export async function pairedPart(
     if (!other) return err({ code: 'not-found', field: 'pairedLabel', facts });
     const { system } = other.candidate.policy;
     if (!system) return err({ code: 'not-found', field: 'pairedLabel', facts: { ...facts, noPart: 1 } });
-    return ok(partOf(system, other.label));
+    return ok(partOf(system, other));
   }
   const own = line.candidate.policy.system;
   if (!own || ask.jobId === undefined) return ok(undefined);
@@ -37,7 +38,7 @@ export async function pairedPart(
 }
 
 async function lastPulled(
-  tx: Pick<WriteTransaction, 'entry'>,
+  tx: Pick<WriteTransaction, 'entry' | '$queryRaw'>,
   jobId: number,
   product: { part: 'A' | 'B'; systemId?: number },
 ): Promise<PairedPart | undefined> {
@@ -51,15 +52,21 @@ async function lastPulled(
   });
   const system = pulled?.product?.system;
   if (!system) return undefined;
-  const label = pulled.movements[0]?.stock.label ?? '';
-  return partOf({ id: String(system.id), name: system.name, part: product.part }, label);
+  const label = pulled.movements[0]?.stock.label;
+  const other = label ? await loadContainer(tx, label) : undefined;
+  return partOf({ id: String(system.id), name: system.name, part: product.part }, other);
 }
 
-function partOf(system: MaterialSystem, label: string): PairedPart {
+/** A container as the other half of a pair, with the test pours it was part of together with other lots. */
+export function partOf(
+  system: MaterialSystem,
+  line: Pick<ContainerLine, 'label' | 'candidate'> | undefined,
+): PairedPart {
   return {
     systemId: system.id,
     systemName: system.name,
     part: system.part,
-    label: label ? printOwnLabel(label as OwnLabelCode) : `The last part ${system.part}`,
+    label: line ? printOwnLabel(line.label) : `The last part ${system.part}`,
+    trials: line ? trialsOf(line.candidate) : [],
   };
 }

@@ -87,7 +87,7 @@ export const pullContainer: Command<PullContainer, Pulled> = async (book, by, in
     const verdict = judgeAsk(line, { ...input, purpose: job.value.purpose }, { today, pairedWith: paired.value });
     if (WORSE[verdict.word] > WORSE[input.seen])
       return err({ code: 'verdict-changed', facts: { label: line.label, word: verdict.word } });
-    const overridden = await overrideFor(pen, line, verdict, input, today);
+    const overridden = await overrideFor(pen, line, verdict, input, { today, pairedWith: paired.value });
     if (!overridden.ok) return overridden;
     const { opened } = line.candidate.container;
     const answer: Pulled = {

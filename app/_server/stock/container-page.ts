@@ -1,3 +1,4 @@
+import { holdWhy } from '@/app/_server/pull/hold-why';
 import { type ContainerLine, containerLine, judgeableSelect } from '@/app/_server/stock/judgeable';
 import type { OpenBook } from '@/prisma/open-book';
 import type { CurrencyCode } from '@/shared/units/currency';
@@ -16,8 +17,8 @@ export type InspectionLine = {
   roomTenthsC: number | null;
   minutes: number | null;
   result: string;
-  /** The other lot of a pair that was tried together. */
-  pairLot: { lotId: number; code: string | null; product: string } | null;
+  /** The other lot of a pair that was tried together, and the one container of it that was. */
+  pairLot: { lotId: number; code: string | null; product: string; container: string | null } | null;
   photo: string | null;
   /** The one container it speaks for, or the whole lot. */
   container: string | null;
@@ -30,6 +31,8 @@ export type ContainerPage = {
   inspections: InspectionLine[];
   hazards: string[];
   safetySheet: string;
+  /** What was written when it, or its lot, was held; empty where nothing was. */
+  heldBecause: { container: string; lot: string };
   /** For computing a volume from a weight. */
   densityGramsPerLitre: number | null;
   cost: { minor: MinorUnits; currency: CurrencyCode } | null;
@@ -50,7 +53,8 @@ export async function containerPage(book: OpenBook, label: string): Promise<Cont
   });
   if (!row) return undefined;
   const line = containerLine(row);
-  const [sisters, photos, inspections] = await Promise.all([
+  const { container, lot } = line.candidate;
+  const [sisters, photos, inspections, ownWhy, lotWhy] = await Promise.all([
     book.read.container.findMany({
       where: { lotId: line.lotId, stockId: { not: line.stockId } },
       select: judgeableSelect,
@@ -59,6 +63,8 @@ export async function containerPage(book: OpenBook, label: string): Promise<Cont
     }),
     photosOf(book, line.stockId),
     inspectionsOf(book, line.lotId),
+    holdWhy(book.read, line.stockId, container.hold),
+    holdWhy(book.read, line.lotId, lot.hold),
   ]);
   return {
     line,
@@ -67,6 +73,7 @@ export async function containerPage(book: OpenBook, label: string): Promise<Cont
     inspections: inspections.filter((each) => each.container === null || each.container === line.label),
     hazards: row.product.hazards.split(',').filter(Boolean),
     safetySheet: row.product.safetySheet,
+    heldBecause: { container: ownWhy, lot: lotWhy },
     densityGramsPerLitre: row.product.densityGramsPerLitre,
     cost:
       row.costMinor === null || row.currency === null
@@ -104,13 +111,24 @@ export async function inspectionsOf(book: OpenBook, lotId: number): Promise<Insp
       pairLot: { select: { stockId: true, code: true, product: { select: { name: true } } } },
       photo: { select: { file: true } },
       container: { select: { stock: { select: { label: true } } } },
+      // Two lots tried together have a row each, of one entry.
+      entry: {
+        select: {
+          inspections: { select: { id: true, container: { select: { stock: { select: { label: true } } } } } },
+        },
+      },
     },
   });
-  return rows.map((row) => ({
+  return rows.map(({ entry, ...row }) => ({
     ...row,
     kind: row.kind === 'test-pour' ? ('test-pour' as const) : ('inspection' as const),
     massMg: row.massMg === null ? null : Number(row.massMg),
-    pairLot: row.pairLot && { lotId: row.pairLot.stockId, code: row.pairLot.code, product: row.pairLot.product.name },
+    pairLot: row.pairLot && {
+      lotId: row.pairLot.stockId,
+      code: row.pairLot.code,
+      product: row.pairLot.product.name,
+      container: entry.inspections.find(({ id }) => id !== row.id)?.container?.stock.label ?? null,
+    },
     photo: row.photo?.file ?? null,
     container: row.container?.stock.label ?? null,
   }));

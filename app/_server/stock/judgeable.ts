@@ -38,6 +38,7 @@ export const policySelect = {
 /** The columns of an inspection that the judge needs. */
 export const INSPECTION_COLUMNS = {
   id: true,
+  entryId: true,
   madeOn: true,
   passed: true,
   validUntil: true,
@@ -126,6 +127,7 @@ export type JudgeableRow = {
     stock: { hold: string };
     inspections: {
       id: number;
+      entryId: number;
       madeOn: string;
       passed: boolean;
       validUntil: string | null;
@@ -195,7 +197,7 @@ export function containerLine(row: JudgeableRow): ContainerLine {
         hold: row.stock.hold as HoldState,
         statedOpenedLife: lifeOf(row.openedLifeCount, row.openedLifeUnit),
       },
-      inspections: inspectionsAlone(row.lot.inspections),
+      inspections: inspectionsOf(row.lot.inspections),
     },
   };
 }
@@ -239,26 +241,21 @@ function lifeOf(count: number | null, unit: string | null): Life | undefined {
   return count === null || unit === null ? undefined : { count, unit: unit as Life['unit'] };
 }
 
-/**
- * What a lot was found to be by itself. Two lots tried together and found good say nothing of one of them with a third;
- * found bad, they speak against both, since nobody knows which it was, until a later try of this one came out well.
- */
-export function inspectionsAlone(rows: JudgeableRow['lot']['inspections']): Inspection[] {
-  const isCleared = ({ id }: { id: number }) => rows.some((later) => later.id > id && later.passed);
-  return rows
-    .filter((row) => row.pairLotId === null || (!row.passed && !isCleared(row)))
-    .map((row) => inspectionOf(row));
+/** Inspection rows as the judge takes them, in the order in which they were written. */
+export function inspectionsOf(rows: JudgeableRow['lot']['inspections']): Inspection[] {
+  return [...rows].sort((a, b) => a.id - b.id).map((row) => inspectionOf(row));
 }
 
-/** An inspection row as the judge takes it. */
 function inspectionOf(row: JudgeableRow['lot']['inspections'][number]): Inspection {
   return {
     id: String(row.id),
     on: row.madeOn as CalendarDate,
-    passed: row.passed,
+    passed: Boolean(row.passed),
     validUntil: (row.validUntil ?? undefined) as CalendarDate | undefined,
     kind: row.kind as Inspection['kind'],
     scope: row.containerId === null ? 'lot' : 'container',
     containerId: row.containerId === null ? undefined : String(row.containerId),
+    // Two lots tried together have a row each, of one entry.
+    together: row.pairLotId === null ? undefined : { trial: String(row.entryId), lotId: String(row.pairLotId) },
   };
 }

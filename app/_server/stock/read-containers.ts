@@ -46,14 +46,14 @@ export async function readContainers(
       p."storageLeastTenthsC", p."storageMostTenthsC", p."colourShows", p."part", p."systemId", sy."name" AS "system"
     FROM ${CONTAINER_TABLES} LEFT JOIN "ResinSystem" sy ON sy."id" = p."systemId"
     WHERE ${where} ${order} LIMIT ${most}`;
-  const inspections = await inspectionsOf(tx, [...new Set(rows.map((row) => row.lotId))]);
+  const inspections = await inspectionRowsOf(tx, [...new Set(rows.map((row) => row.lotId))]);
   return rows.map((row) => containerLine(judgeable(row, inspections.get(row.lotId) ?? [])));
 }
 
-async function inspectionsOf(tx: SqlReader, lotIds: number[]): Promise<Map<number, InspectionRow[]>> {
+async function inspectionRowsOf(tx: SqlReader, lotIds: number[]): Promise<Map<number, InspectionRow[]>> {
   const found = new Map<number, InspectionRow[]>();
   const rows = await tx.$queryRaw<InspectionRow[]>`
-    SELECT "id", "lotId", "containerId", "pairLotId", "madeOn", "passed", "validUntil", "kind" FROM "Inspection"
+    SELECT "id", "entryId", "lotId", "containerId", "pairLotId", "madeOn", "passed", "validUntil", "kind" FROM "Inspection"
     WHERE ${lotIds.length ? Prisma.sql`"lotId" IN (${Prisma.join(lotIds)})` : NOTHING} ORDER BY "id"`;
   for (const row of rows) found.set(row.lotId, [...(found.get(row.lotId) ?? []), row]);
   return found;

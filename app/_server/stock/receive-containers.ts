@@ -1,6 +1,7 @@
 import type { Command } from '@/app/_server/act';
 import { indexWords } from '@/app/_server/find/search-words';
 import { type Pen, writeEntry } from '@/app/_server/ledger/write-entry';
+import { holdWhy } from '@/app/_server/pull/hold-why';
 import type { Refusal } from '@/app/_server/refusal';
 import { joinConditions } from '@/app/_server/stock/conditions';
 import { lotDatesOf } from '@/app/_server/stock/judgeable';
@@ -18,6 +19,7 @@ import { MOST_AT_ONCE } from '@/shared/labels/most-at-once';
 import { type Opened, writeOpened } from '@/shared/ledger/opened';
 import { err, ok, type Result } from '@/shared/result/result';
 import type { Condition } from '@/shared/shelf-life/types/container-facts';
+import type { HoldState } from '@/shared/shelf-life/types/lot-facts';
 import type { StockUnit } from '@/shared/units/stock-unit';
 
 /** Containers of one lot that came through the door together. */
@@ -45,9 +47,19 @@ export type ReceiveContainers = {
   unit?: StockUnit;
 };
 
-export type Received = { entryId: number; lotId: number; containers: { stockId: number; label: string }[] };
+export type Received = {
+  entryId: number;
+  lotId: number;
+  containers: { stockId: number; label: string }[];
+  /** How the lot was held when they came in, and what was written with that: they wait with it. */
+  lotHold: HoldState;
+  heldBecause: string;
+};
 
-/** Puts containers into the book: their lot (found or new), one label each, one movement each. */
+/**
+ * Puts containers into the book: their lot (found or new), one label each, one movement each. What comes in of a lot that is
+ * held comes in free of a hold of its own: the lot's holds it, and the answer says so.
+ */
 export const receiveContainers: Command<ReceiveContainers, Received> = (book, by, input) =>
   writeEntry(book, { ...by, kind: 'received', request: input }, async (pen) => {
     const today = dateIn(pen.book.timeZone, pen.now);
@@ -94,7 +106,14 @@ export const receiveContainers: Command<ReceiveContainers, Received> = (book, by
       });
       containers.push({ stockId, label });
     }
-    const answer: Received = { entryId: pen.entryId, lotId: lot.value, containers };
+    const { hold } = await pen.tx.stock.findUniqueOrThrow({ where: { id: lot.value }, select: { hold: true } });
+    const answer: Received = {
+      entryId: pen.entryId,
+      lotId: lot.value,
+      containers,
+      lotHold: hold as HoldState,
+      heldBecause: await holdWhy(pen.tx, lot.value, hold),
+    };
     await pen.enter({ productId: product.id, reference: input.reference ?? '' }, answer);
     for (const { stockId } of containers) {
       const moved = await pen.move(stockId, {

@@ -60,7 +60,12 @@ export const recordInspection: Command<RecordInspection, { lotId: number; madeOn
     await pen.enter(
       {
         productId: lot.productId,
-        why: [words, pair?.value.words, input.method.trim(), sayMeasures(input), input.note.trim()]
+        why: [
+          pair ? `${words}, together ${pair.value.words}` : words,
+          input.method.trim(),
+          sayMeasures(input),
+          input.note.trim(),
+        ]
           .filter(Boolean)
           .join('. '),
         stockId: container?.stockId ?? lot.stockId,

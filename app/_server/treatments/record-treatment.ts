@@ -1,10 +1,12 @@
 import type { Command } from '@/app/_server/act';
-import { type Pen, writeEntry } from '@/app/_server/ledger/write-entry';
+import { writeEntry } from '@/app/_server/ledger/write-entry';
 import { joinConditions, splitConditions } from '@/app/_server/stock/conditions';
+import { treatmentsByDay } from '@/app/_server/treatments/treatments-by-day';
 import type { CalendarDate } from '@/shared/calendar/calendar-date';
 import { dateIn } from '@/shared/calendar/date-in';
 import { err, ok } from '@/shared/result/result';
-import { conditionsAfter, type TreatmentKind } from '@/shared/shelf-life/conditions-after';
+import type { TreatmentKind } from '@/shared/shelf-life/conditions-after';
+import { conditionsByDay } from '@/shared/shelf-life/conditions-by-day';
 import type { Condition } from '@/shared/shelf-life/types/container-facts';
 
 /** What was done to the content of a container, or what it went through. */
@@ -26,7 +28,8 @@ const LONGEST_MINUTES = 7 * 24 * 60;
 
 /**
  * Writes a treatment, with the conditions that it brings or takes away. Crystals are gone when it was warmed and stirred
- * since they were seen; straining takes nothing away and makes nothing good again.
+ * since they were seen, by the days on which that was, whatever order it is written in; straining takes nothing away and
+ * makes nothing good again.
  */
 export const recordTreatment: Command<RecordTreatment, Treated> = (book, by, input) =>
   writeEntry<Treated>(book, { ...by, kind: 'treated', request: input }, async (pen) => {
@@ -45,7 +48,8 @@ export const recordTreatment: Command<RecordTreatment, Treated> = (book, by, inp
     if (minutes !== undefined && (minutes < 1 || minutes > LONGEST_MINUTES))
       return err({ code: 'outside-range', field: 'minutes' });
     const before = splitConditions(container.stock.condition);
-    const after = conditionsAfter(before, kind, await sinceCrystals(pen, container.stockId));
+    const now = { kind, on: doneOn, entry: pen.entryId };
+    const after = conditionsByDay(before, now, await treatmentsByDay(pen, container));
     const added = after.filter((each) => !before.includes(each));
     const cleared = before.filter((each) => !after.includes(each));
     const answer: Treated = { label, added, cleared };
@@ -68,27 +72,6 @@ export const recordTreatment: Command<RecordTreatment, Treated> = (book, by, inp
     }
     return ok(answer);
   });
-
-/** What was done to it since crystals were last noted. */
-async function sinceCrystals(pen: Pen, stockId: number): Promise<readonly TreatmentKind[]> {
-  const noted = await pen.tx.movement.findFirst({
-    where: {
-      stockId,
-      conditionTo: { contains: 'crystals' },
-      NOT: { conditionFrom: { contains: 'crystals' } },
-      // What a reversal brought back was seen when it was first noted.
-      reversesId: null,
-      reversedBy: null,
-    },
-    orderBy: { id: 'desc' },
-    select: { entryId: true },
-  });
-  const rows = await pen.tx.treatment.findMany({
-    where: { stockId, entryId: { gt: noted?.entryId ?? 0 }, entry: { reversedBy: null } },
-    select: { kind: true },
-  });
-  return rows.map(({ kind }) => kind as TreatmentKind);
-}
 
 const WORDS: Readonly<Record<TreatmentKind, string>> = {
   warmed: 'Warmed',

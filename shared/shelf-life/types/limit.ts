@@ -18,6 +18,8 @@ export type Limit = {
     readonly life?: Life;
     readonly source: Basis | 'inspection';
     readonly inspectionId?: string;
+    /** It is a test pour of two lots together, and counts for the two of them alone. */
+    readonly together?: true;
   };
   /** Only an effective limit can govern; the others are shown with what set them aside. */
   readonly effective: boolean;

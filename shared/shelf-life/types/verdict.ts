@@ -15,7 +15,7 @@ export type JudgeInput = Candidate & {
   /** The day that counts: the last lift of the pour, the last coat. */
   readonly dayOfUse: CalendarDate;
   readonly today: CalendarDate;
-  /** Given only when this container is to be mixed with that one as parts A and B. */
+  /** Given only when this container is to be mixed with that one as parts A and B; test pours of the two then count. */
   readonly pairedWith?: PairedPart;
   /** Other containers of the same material, from which to suggest. */
   readonly others?: readonly Candidate[];

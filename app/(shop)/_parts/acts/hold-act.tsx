@@ -1,6 +1,7 @@
 'use client';
 
 import { useState } from 'react';
+import type { ChangedHold } from '@/app/_server/stock/change-hold';
 import { ChoiceChips } from '@/app/_ui/field/choice-chips';
 import { Fold } from '@/app/_ui/fold';
 import { ActForm } from '@/app/(shop)/_parts/acts/act-form';
@@ -22,17 +23,19 @@ export interface HoldActProps {
   thing: string;
   /** A maker recalls lots, not wood. */
   states: readonly HoldState[];
+  /** What else is released with it. */
+  releases?: string;
 }
 
 /** Sets a thing apart, or releases it: a decision with its reason. */
-export function HoldAct({ stockId, hold, thing, states }: HoldActProps) {
+export function HoldAct({ stockId, hold, thing, states, releases }: HoldActProps) {
   const [next, setNext] = useState<HoldState>(hold === 'free' ? 'on-hold' : 'free');
   const [why, setWhy] = useState('');
   const options = states.filter((state) => state !== hold);
   const releasing = next === 'free';
   return (
     <Fold group="act" title={hold === 'free' ? `Hold ${thing}` : `Release ${thing}`} now={STATES[hold].now}>
-      <ActForm
+      <ActForm<ChangedHold>
         action={holdAction}
         input={{ stockId, hold: next, why }}
         words={
@@ -42,7 +45,7 @@ export function HoldAct({ stockId, hold, thing, states }: HoldActProps) {
               ? `Put ${thing} on hold`
               : `${STATES[next].label}: ${thing}`
         }
-        done={releasing ? 'Released.' : `It is ${STATES[next].now} now: Pull says Stop.`}
+        done={(changed) => (releasing ? sayReleased(changed) : `It is ${STATES[next].now} now: Pull says Stop.`)}
         onDone={() => setWhy('')}
       >
         {(errors) => (
@@ -53,6 +56,7 @@ export function HoldAct({ stockId, hold, thing, states }: HoldActProps) {
               value={next}
               onChange={(value) => setNext(options.find((state) => state === value) ?? next)}
             />
+            {releasing && releases ? <p>{releases}</p> : null}
             <WhyField
               hint={
                 releasing ? 'What makes it fit to be used again. It stays in the history.' : 'It stays in the history.'
@@ -67,3 +71,6 @@ export function HoldAct({ stockId, hold, thing, states }: HoldActProps) {
     </Fold>
   );
 }
+
+const sayReleased = ({ with: alike }: ChangedHold): string =>
+  alike === 0 ? 'Released.' : `Released, and ${alike === 1 ? '1 container' : `${alike} containers`} with it.`;

@@ -115,7 +115,7 @@ export function InspectAct({ lotId, containerLabel, others = [], today, order, s
             {pour && others.length > 0 ? (
               <SelectField
                 label="Mixed with"
-                hint="Then it speaks for these two lots together, and stands with both."
+                hint={sayPair(typed.outcome, containerLabel)}
                 optional
                 none="Not said: it speaks for this one"
                 options={others.map((each) => ({ value: String(each.lotId), label: each.words }))}
@@ -187,4 +187,13 @@ export function InspectAct({ lotId, containerLabel, others = [], today, order, s
       </ActForm>
     </Fold>
   );
+}
+
+/** What a test pour of two lots together says of them. */
+function sayPair(outcome: string, containerLabel: string | undefined): string {
+  const own = containerLabel ? 'this container and that lot' : 'these two lots';
+  if (outcome === 'failed') {
+    return `Then ${own} are not to be mixed until they pass together, and each is in doubt until it passes with another.`;
+  }
+  return `Then it speaks for ${own} together and stands with both. It says nothing of either with a third.`;
 }

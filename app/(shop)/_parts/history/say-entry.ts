@@ -63,6 +63,12 @@ export function sayEntry(entry: HistoryEntry, context: SayEntry): SaidEntry {
 const readable = (text: string, { today, order }: SayMovements) =>
   text.replaceAll(/\b\d{4}-\d{2}-\d{2}\b/g, (date) => sayDate(date as CalendarDate, { order, today }));
 
+const FEED_WORDS: Readonly<Record<string, string>> = {
+  made: 'Made the address of the calendar',
+  renewed: 'Renewed the address of the calendar: the old one answers no more',
+  ended: 'Ended the calendar: its address answers no more',
+};
+
 const CUT_WORDS: Readonly<Record<string, string>> = {
   rip: 'ripping',
   resaw: 'resawing',
@@ -229,6 +235,8 @@ function sayWhat(entry: HistoryEntry, context: SayMovements): { what: string; wh
       return { what: `Moved on the time line: ${why}`, why: '' };
     case 'step-changed':
       return { what: `Put a step in other words: ${why}`, why: '' };
+    case 'step-part-set':
+      return { what: `Said which part it is for: ${why}`, why: '' };
     case 'step-removed':
       return { what: `Took a step off the time line: ${why}`, why: '' };
     case 'step-done':
@@ -265,12 +273,12 @@ function sayWhat(entry: HistoryEntry, context: SayMovements): { what: string; wh
       return { what: `Settled ${why}`, why: '' };
     case 'rags-laid-out':
       return { what: 'Laid the oily rags out', why };
+    case 'feed-changed':
+    // Books of before have a kind for each.
     case 'feed-made':
-      return { what: 'Made the address of the calendar', why: '' };
     case 'feed-renewed':
-      return { what: 'Renewed the address of the calendar: the old one answers no more', why: '' };
     case 'feed-ended':
-      return { what: 'Ended the calendar: its address answers no more', why: '' };
+      return { what: FEED_WORDS[entry.reference || entry.kind.replace('feed-', '')] ?? '', why: '' };
     case 'reversed':
       return {
         what: entry.undidCut

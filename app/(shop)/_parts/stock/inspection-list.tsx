@@ -41,23 +41,7 @@ export function InspectionList({
           </b>
           <span>{[line.method, sayTried(line, prefer), line.note].filter(Boolean).join('. ')}</span>
           <span className={styles.soft}>
-            {line.pairLot ? (
-              <>
-                Speaks for it with{' '}
-                <Link href={`/lots/${line.pairLot.lotId}`}>
-                  {line.pairLot.product}, {line.pairLot.code ? `lot ${line.pairLot.code}` : 'a lot without a code'}
-                </Link>
-              </>
-            ) : line.container ? (
-              <>
-                Speaks for{' '}
-                <Link href={`/containers/${line.container}`}>
-                  <Code>{printOwnLabel(line.container as OwnLabelCode)}</Code>
-                </Link>
-              </>
-            ) : (
-              'Speaks for the lot'
-            )}
+            <SpeaksFor line={line} />
             {line.photo ? (
               <>
                 . <a href={`/photos/${line.photo}`}>Photo</a>
@@ -69,6 +53,27 @@ export function InspectionList({
     </ul>
   );
 }
+
+/** What it speaks for: a pair of lots, one container, or the lot. */
+function SpeaksFor({ line: { pairLot, container } }: { line: InspectionLine }) {
+  const own = container ? <ContainerLink label={container} /> : pairLot ? 'the lot' : null;
+  if (!pairLot) return own ? <>Speaks for {own}</> : 'Speaks for the lot';
+  return (
+    <>
+      Speaks for {own} together with {pairLot.container ? <ContainerLink label={pairLot.container} /> : null}
+      {pairLot.container ? ' of ' : null}
+      <Link href={`/lots/${pairLot.lotId}`}>
+        {pairLot.product}, {pairLot.code ? `lot ${pairLot.code}` : 'a lot without a code'}
+      </Link>
+    </>
+  );
+}
+
+const ContainerLink = ({ label }: { label: string }) => (
+  <Link href={`/containers/${label}`}>
+    <Code>{printOwnLabel(label as OwnLabelCode)}</Code>
+  </Link>
+);
 
 /** What was measured of it: "100 g, 21 °C, 45 min, hard and clear". */
 function sayTried({ massMg, roomTenthsC, minutes, result }: InspectionLine, prefer: UnitSystem): string {

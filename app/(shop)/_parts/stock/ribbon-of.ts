@@ -70,6 +70,6 @@ export function sayBasis({ basis, from, supersededBy }: Limit, { today, order }:
     case 'opened-life':
       return `opened ${start}, keeps ${life} opened ${source}${aside}`;
     case 'inspection':
-      return `passed inspection on ${start}${aside}`;
+      return `passed ${from.together ? 'test pour of this pair' : 'inspection'} on ${start}${aside}`;
   }
 }

@@ -19,6 +19,7 @@ import { sayGoal } from '@/app/(shop)/pull/_ui/pull-goal';
 import { ribbonRange } from '@/app/(shop)/pull/_ui/ribbon-range';
 import { Safety } from '@/app/(shop)/pull/_ui/safety';
 import { sayLeft } from '@/app/(shop)/pull/_ui/say-amount';
+import { sayElsewhere } from '@/app/(shop)/pull/_ui/say-elsewhere';
 import { holdPages, sayHeldBecause, sayNever } from '@/app/(shop)/pull/_ui/say-hold';
 import { sayMixedWith } from '@/app/(shop)/pull/_ui/say-mixed-with';
 import { sayGoodTo, TakeInstead } from '@/app/(shop)/pull/_ui/take-instead';
@@ -57,7 +58,9 @@ export function ContainerAnswer({ bench, answer, fresh, stale, onAskAgain }: Con
   const mayOverride = verdict.override !== 'not-needed' && verdict.override.allowed;
   const goal = sayGoal(bench.goal);
   const other = better && !(verdict.instead?.withThis ?? 0) ? better : undefined;
-  const takesThis = !stale && verdict.word !== 'stop';
+  /** Good or not, none of it is this job's to take. */
+  const nothingFree = answer.elsewhere !== null && answer.elsewhere.free <= 0;
+  const takesThis = !stale && verdict.word !== 'stop' && !nothingFree;
   /** Two keys stand beside the main one; the way on to the next scan then stands above them. */
   const full = !stale && other !== undefined && (mayOverride || never?.held || takesThis);
   const { opened } = line.candidate.container;
@@ -66,8 +69,18 @@ export function ContainerAnswer({ bench, answer, fresh, stale, onAskAgain }: Con
     <div className={styles.stage}>
       <div className={styles.wide}>
         <div>
-          <VerdictPanel word={verdict.word} headline={headline(sayVerdict(verdict, context))} fresh={fresh} />
+          <VerdictPanel
+            word={nothingFree ? 'stop' : verdict.word}
+            headline={headline(nothingFree ? 'All of it is promised to another job.' : sayVerdict(verdict, context))}
+            fresh={fresh}
+          />
           <ContainerFacts line={line} units={units} />
+          {answer.elsewhere ? (
+            <p className={styles.mixed}>
+              <VerdictMark word={nothingFree ? 'stop' : 'care'} size={22} />
+              <span>{sayElsewhere(answer.elsewhere, { today, order, prefer: units, unit: line.unit })}</span>
+            </p>
+          ) : null}
           {answer.mixedWith ? (
             <p className={styles.mixed}>
               <VerdictMark word={answer.mixedWith.verdict.word} size={22} />

@@ -44,6 +44,7 @@ export function OverridePour({ bench, answer }: OverridePourProps) {
               {testPour.madeOn === today ? ', today' : `, ${sayDays(daysBetween(testPour.madeOn, today))} ago`}
             </b>
           </p>
+          {testPour.together ? <p>Poured together with {testPour.together}.</p> : null}
           {testPour.method ? <p>{testPour.method}</p> : null}
           {testPour.note ? <p>{testPour.note}</p> : null}
           {testPour.photo ? (

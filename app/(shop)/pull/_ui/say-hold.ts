@@ -46,6 +46,13 @@ export function sayNever(because: readonly ReasonCode[]): { words: string; held:
   if (spoilt.includes('wrong-system')) {
     return { words: 'Parts of different systems do not cure, now or later. No reason makes them.', held: false };
   }
+  if (spoilt.includes('pair-failed')) {
+    return {
+      words:
+        'The two lots failed together. Only a later test pour of the two that passes, on the page of either, lets them be mixed.',
+      held: false,
+    };
+  }
   if (spoilt.includes('empty')) return { words: 'The book says there is nothing left in it to take.', held: false };
   return {
     words: 'What has gelled, skinned through or frozen does not come back. No reason makes it usable.',

@@ -58,7 +58,8 @@ export function Why({ answer, order }: { answer: Extract<PullReply, { kind: 'con
       ) : null}
       {testPour ? (
         <p className={styles.formula}>
-          Latest test pour: {say(testPour.madeOn)}, {testPour.passed ? 'passed' : 'failed'}
+          Latest test pour{testPour.together ? ` together with ${testPour.together}` : ''}: {say(testPour.madeOn)},{' '}
+          {testPour.passed ? 'passed' : 'failed'}
           {testPour.note ? `. ${testPour.note}` : ''}
         </p>
       ) : null}
