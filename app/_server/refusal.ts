@@ -59,6 +59,7 @@ export type RefusalCode =
   | 'test-pour-too-old'
   | 'job-not-open'
   | 'change-the-job-instead'
+  | 'job-changed-meanwhile'
   | 'happened-before-it-arrived'
   | 'changed-after-that-day'
   | 'weighing-does-not-fit'
@@ -103,6 +104,7 @@ export type RefusalCode =
   | 'step-done-already'
   | 'step-moved-meanwhile'
   | 'step-of-a-pour'
+  | 'step-part-changed'
   | 'lift-is-poured'
   | 'cure-hold'
   | 'stage-jump'
@@ -111,6 +113,8 @@ export type RefusalCode =
   | 'part-needs-name'
   | 'part-gone'
   | 'part-has-a-pour'
+  | 'part-has-steps'
+  | 'part-has-needs'
   | 'window-ends-before-it-begins'
   | 'stocktake-goes-on'
   | 'stocktake-closed'
@@ -125,6 +129,8 @@ export type RefusalCode =
   | 'nothing-to-reserve'
   | 'lot-has-too-little'
   | 'need-gone'
+  | 'need-of-another-job'
+  | 'not-for-that-need'
   | 'need-of-a-plan'
   | 'no-density'
   | 'arrival-closed';
@@ -145,6 +151,10 @@ export type PourRefusalCode =
   | 'lift-below-first'
   | 'lift-before-the-one-below'
   | 'lift-not-weighed'
+  | 'poured-before-weighed'
+  | 'too-early-to-pour-again'
+  | 'sand-first'
+  | 'amount-off'
   | 'lift-on-top'
   | 'poured-since'
   | 'part-weighed-already'
@@ -155,7 +165,13 @@ export type PourRefusalCode =
   | 'same-container-for-both'
   | 'set-differs'
   | 'more-than-it-held'
-  | 'ratio-off';
+  | 'ratio-off'
+  | 'river-slab-unknown'
+  | 'river-slab-shapeless'
+  | 'river-slab-gone'
+  | 'river-slab-promised'
+  | 'river-gone'
+  | 'river-changed';
 
 /** Of faults, and of holding what a trace found. */
 export type TraceRefusalCode =

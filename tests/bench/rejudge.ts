@@ -123,7 +123,7 @@ for (let nr = 0; nr < ROUNDS + 20; nr += 1) {
   bare.push(alone);
 }
 const moved = rejudge(timeline, [{ stepId: first.id, to: day('2027-03-02') }]);
-const stops = moved.stock.filter(({ now, was }) => now.word === 'stop' && was === 'use').length;
+const stops = moved.stock.filter(({ now, was }) => now.word === 'stop' && was?.word === 'use').length;
 if (stops === 0) throw new Error('A day past every tin changed nothing.');
 
 const at = (all: number[], part: number) =>

@@ -1,7 +1,7 @@
 /**
  * `npm run bench`, or `npm run bench -- --quick` on smaller books: how fast the built app answers on books of three sizes,
  * against bare SQL in the same server; how much script a first visit loads; how well codes are read; how long a photo takes
- * to be straightened. Loopback only, and not one of the tests: figures are printed, and a goal missed is said, never failed.
+ * to be straightened; and the long computations of a job: what fits, what is allotted, a time line, a trace. Loopback only, and not one of the tests: figures are printed, and a goal missed is said, never failed.
  */
 import fs from 'node:fs';
 import os from 'node:os';
@@ -67,8 +67,17 @@ console.log('\nStraightening a photo');
 console.log(
   await run(path.resolve('node_modules/.bin/tsx'), ['tests/bench/straighten.ts', ...(quick ? ['--quick'] : [])]),
 );
-console.log('\nA time line after a drag');
-console.log(await run(path.resolve('node_modules/.bin/tsx'), ['tests/bench/rejudge.ts']));
+for (const [words, file] of [
+  ['A time line after a drag', 'rejudge'],
+  ['What fits', 'fit'],
+  ['Resin and finish allotted over all jobs', 'allocate'],
+  ['A trace from one lot', 'trace'],
+]) {
+  console.log(`\n${words}`);
+  console.log(
+    await run(path.resolve('node_modules/.bin/tsx'), [`tests/bench/${file}.ts`, ...(quick ? ['--quick'] : [])]),
+  );
+}
 process.exit(0);
 
 async function openShop(containers: number): Promise<Shop> {

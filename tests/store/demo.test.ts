@@ -5,7 +5,9 @@ import { readBook } from '@/app/_server/book/read-book';
 import { makeDemo } from '@/app/_server/demo/make-demo';
 import { onHand } from '@/app/_server/find/on-hand';
 import { listJobs } from '@/app/_server/jobs/read-jobs';
+import { readParts } from '@/app/_server/jobs/read-parts';
 import { proveBook } from '@/app/_server/ledger/prove-book';
+import { readTimeline } from '@/app/_server/timeline/read-timeline';
 import { type OpenBook, openBook } from '@/prisma/open-book';
 import { addDays } from '@/shared/calendar/add-days';
 import { dateIn } from '@/shared/calendar/date-in';
@@ -239,5 +241,21 @@ describe('the demo workshop', () => {
     const again = await runScript('scripts/demo.ts', [], { FLITCHBOOK_DATA: files.folder });
     expect(again.code).toBe(1);
     expect(again.err).toContain('already: Sallow Bank Workshop. Nothing was changed.');
+  });
+
+  it('oils the base of a table while its top cures, and judges each by its own part', async () => {
+    const job = (await listJobs(book, 'open')).find(({ name }) => name === 'Pond coffee table');
+    if (!job) throw new Error('There is no pond table.');
+    const { steps, verdicts } = await readTimeline(book, job, dateIn('Europe/London', SUMMER));
+    const parts = await readParts(book.read, job.id);
+    const [top, base] = ['Pond top', 'Ash base'].map((name) => parts.find((part) => part.name === name)?.id);
+    const demould = steps.find(({ kind, partId }) => kind === 'demould' && partId === top);
+    const oiled = steps.filter(({ kind, partId }) => kind === 'coat' && partId === base);
+    expect(oiled).toHaveLength(2);
+    for (const { id, day: on } of oiled) {
+      expect(on < (demould?.day ?? '')).toBe(true);
+      const codes = verdicts.find(({ stepId }) => stepId === id)?.cautions.map(({ code }) => code);
+      expect(codes).not.toContain('before-ready');
+    }
   });
 });

@@ -1,6 +1,6 @@
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { addJob } from '@/app/_server/jobs/add-job';
-import { changeJob } from '@/app/_server/jobs/change-job';
+import { setStage } from '@/app/_server/jobs/set-stage';
 import { history } from '@/app/_server/ledger/history';
 import { reverseEntry } from '@/app/_server/ledger/reverse-entry';
 import { addPlace } from '@/app/_server/places/add-place';
@@ -15,6 +15,7 @@ import { noteCondition } from '@/app/_server/stock/note-condition';
 import { openContainer } from '@/app/_server/stock/open-container';
 import { type RecordInspection, recordInspection } from '@/app/_server/stock/record-inspection';
 import { sayRefusal } from '@/app/_server/words/say-refusal';
+import { endJob } from '@/tests/support/end-of-a-job';
 import { stocked } from '@/tests/support/stock-of-a-test';
 import { by, day, freshBook, must, NOW, refusedWith, type TestBook, TODAY } from '@/tests/support/test-book';
 
@@ -108,13 +109,13 @@ describe('taking from a container', () => {
     const { label } = await tin();
     const fields = { name: name('Job'), purpose: 'client' as const, client: '', dayOfUse: TODAY, note: '' };
     const { jobId } = must(await addJob(test.book, by(), fields));
-    must(await changeJob(test.book, by(), { ...fields, jobId, state }));
+    await endJob(test.book, jobId, state === 'done' ? 'delivered' : 'dropped');
     const refused = await pull(label, { jobId });
     expect(refused).toMatchObject({ error: { code: 'job-not-open', field: 'jobId', facts: { state } } });
     if (!refused.ok)
       expect(sayRefusal(refused.error).what).toBe(`${fields.name} is ${state}: nothing more is given to it.`);
     expect((await standing(label))?.left).toBe(2_500_000);
-    must(await changeJob(test.book, by(), { ...fields, jobId, state: 'open' }));
+    must(await setStage(test.book, by(), { jobId, stage: state === 'done' ? 'making' : 'agreed', reason: '' }));
     must(await pull(label, { jobId }));
   });
 

@@ -1,6 +1,6 @@
 import type { DemoAct } from '@/app/_server/demo/demo-shop';
 import { addJob } from '@/app/_server/jobs/add-job';
-import { changeJob } from '@/app/_server/jobs/change-job';
+import { setStage } from '@/app/_server/jobs/set-stage';
 import type { Purpose } from '@/shared/shelf-life/types/verdict';
 
 type Row = { key: string; daysAgo: number; name: string; purpose: Purpose; client: string; use: number; note: string };
@@ -93,28 +93,20 @@ export const DEMO_JOBS: readonly DemoAct[] = [
       },
     }),
   ),
-  endOf('harbour', 45, 'done'),
-  endOf('tide', 10, 'done'),
+  endOf('harbour', 45, 'delivered'),
+  endOf('tide', 10, 'delivered'),
   endOf('shelves', 30, 'dropped'),
 ];
 
-function endOf(key: string, daysAgo: number, state: 'done' | 'dropped'): DemoAct {
-  const row = ROWS.find((each) => each.key === key);
-  if (!row) throw new Error(`The demo has no job ${key}.`);
-  const { name, purpose, client, note, use } = row;
+/** The job goes by every stage to its end, and is delivered, or it is dropped. */
+function endOf(key: string, daysAgo: number, end: 'delivered' | 'dropped'): DemoAct {
+  const stages = end === 'dropped' ? (['dropped'] as const) : (['making', 'ready', 'delivered'] as const);
   return {
     daysAgo,
     hour: 16,
     by: 'maren',
-    act: (shop) =>
-      shop.run(changeJob, {
-        jobId: shop.id(`job ${key}`),
-        name,
-        purpose,
-        client,
-        note,
-        dayOfUse: shop.day(use),
-        state,
-      }),
+    async act(shop) {
+      for (const stage of stages) await shop.run(setStage, { jobId: shop.id(`job ${key}`), stage, reason: '' });
+    },
   };
 }

@@ -1,3 +1,4 @@
+import { namePartsOfPond } from '@/app/_server/demo/demo-base-and-top';
 import type { DemoAct, DemoShop } from '@/app/_server/demo/demo-shop';
 import { drawDataSheet } from '@/app/_server/demo/draw-data-sheet';
 import { addJob } from '@/app/_server/jobs/add-job';
@@ -61,9 +62,13 @@ export const DEMO_POURS: readonly DemoAct[] = [
     async act(shop) {
       const client = { purpose: 'client' as const, client: 'Ines Calloway', name: 'Pond coffee table' };
       await takeOn(shop, 'pond', { ...client, note: 'Deep green, two lifts.', dayOfUse: shop.day(2) });
-      await plan(shop, { job: 'pond', name: 'Pond', first: -3, space: box(600, 200, 68, 6.4), sealArea: 140_000 });
+      await namePartsOfPond(shop);
+      const part = 'Pond top';
+      const space = box(600, 200, 68, 6.4);
+      await plan(shop, { job: 'pond', part, name: 'Pond', first: -3, space, sealArea: 140_000 });
       await plan(shop, {
         job: 'pond',
+        part,
         name: 'Cracks',
         first: 12,
         space: {
@@ -113,7 +118,10 @@ async function keepSheets(shop: DemoShop): Promise<void> {
         { least: mm(6), most: mm(40), upTo: tenthsCelsius(220), mostMass: milligrams(12_000_000) },
         { least: mm(6), most: mm(25), upTo: tenthsCelsius(260), mostMass: milligrams(6_000_000) },
       ],
-      potLife: { minutes: 90, mass: milligrams(100_000), at: tenthsCelsius(230) },
+      potLives: [
+        { minutes: 90, mass: milligrams(100_000), at: tenthsCelsius(230) },
+        { minutes: 55, mass: milligrams(5_000_000), at: tenthsCelsius(230) },
+      ],
       againFromHours: 18,
       againToHours: 30,
       demouldHours: 96,
@@ -130,7 +138,7 @@ async function keepSheets(shop: DemoShop): Promise<void> {
       densityA: 1130,
       densityB: 980,
       depths: [{ least: mm(1), most: mm(6) }],
-      potLife: { minutes: 30, mass: milligrams(100_000), at: tenthsCelsius(230) },
+      potLives: [{ minutes: 30, mass: milligrams(100_000), at: tenthsCelsius(230) }],
       againFromHours: 6,
       againToHours: 12,
     },
@@ -146,11 +154,12 @@ async function takeOn(shop: DemoShop, key: string, fields: Parameters<typeof add
   shop.keep(`job ${key}`, jobId);
 }
 
-type Planned = { job: string; name: string; first: number; space: PourVoid; sealArea?: number };
+type Planned = { job: string; part?: string; name: string; first: number; space: PourVoid; sealArea?: number };
 
-async function plan(shop: DemoShop, { job, name, first, space, sealArea }: Planned): Promise<void> {
+async function plan(shop: DemoShop, { job, part, name, first, space, sealArea }: Planned): Promise<void> {
   const { pourId } = await shop.run(keepPour, {
     jobId: shop.id(`job ${job}`),
+    partId: part === undefined ? null : shop.id(`part ${part}`),
     systemId: await systemOf(shop, 'Quillow Deep'),
     name,
     figures: figures(space, sealArea),

@@ -49,6 +49,7 @@ export const DEMO_SAMPLES: readonly DemoAct[] = [
         name: 'Test cup of the new lots',
         lotAId: lotId,
         lotBId: pairLotId,
+        placeLabel: shop.label('pour-bench'),
         madeOn: shop.on,
         lookOn: shop.day(-2),
         note: 'On the window sill, in the sun.',
@@ -98,6 +99,7 @@ export const DEMO_SAMPLES: readonly DemoAct[] = [
       const { sampleId } = await shop.run(keepSample, {
         name: 'Porthole tray, rim offcut',
         liftId: lift.id,
+        placeLabel: shop.label('finish-shelf'),
         madeOn: shop.on,
         lookOn: shop.day(25),
         note: '',

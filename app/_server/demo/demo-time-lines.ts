@@ -182,7 +182,6 @@ function dueOn(job: string, daysAgo: number, due: number, contact: string): Demo
         client: row.client,
         note: row.note,
         dayOfUse: row.dayOfUse as CalendarDate,
-        state: 'open',
         dueOn: shop.day(due),
         contact,
       });

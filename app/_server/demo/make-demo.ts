@@ -1,4 +1,5 @@
 import { setUpBook } from '@/app/_server/book/set-up-book';
+import { DEMO_BASE_AND_TOP } from '@/app/_server/demo/demo-base-and-top';
 import { DEMO_BOARDS } from '@/app/_server/demo/demo-boards';
 import { DEMO_DELIVERIES } from '@/app/_server/demo/demo-deliveries';
 import { DEMO_FAULTS } from '@/app/_server/demo/demo-faults';
@@ -53,6 +54,7 @@ export function makeDemo(book: OpenBook, now: Date): Promise<void> {
     ...DEMO_POURS,
     ...DEMO_FAULTS,
     ...DEMO_TIME_LINES,
+    ...DEMO_BASE_AND_TOP,
     ...DEMO_NEEDS,
     ...DEMO_SAMPLES,
     ...DEMO_STOCKTAKES,

@@ -1,11 +1,14 @@
 import { balanceOf, stockSelect } from '@/app/_server/ledger/balance-of';
 import { proveOpenedDays, proveOverrides, provePhotos } from '@/app/_server/ledger/prove-facts';
 import { proveFaults } from '@/app/_server/ledger/prove-faults';
+import { proveHolds } from '@/app/_server/ledger/prove-holds';
 import { proveJobs } from '@/app/_server/ledger/prove-jobs';
+import { proveParts } from '@/app/_server/ledger/prove-parts';
 import { provePours, proveSheets } from '@/app/_server/ledger/prove-pours';
 import { provePromises } from '@/app/_server/ledger/prove-promises';
 import { proveStocktakes } from '@/app/_server/ledger/prove-stocktakes';
 import { proveCuts, provePacks, provePairsAndShapes } from '@/app/_server/ledger/prove-wood';
+import { checkIntegrity } from '@/prisma/check-integrity';
 import type { WriteTransaction } from '@/prisma/open-book';
 import { type Balance, emptyBalance, type StockKind } from '@/shared/ledger/balance';
 import { differingFields } from '@/shared/ledger/differing-fields';
@@ -24,6 +27,8 @@ type Reader = Pick<
   | 'entry'
   | 'movement'
   | 'stock'
+  | 'jobPart'
+  | 'pour'
   | 'container'
   | 'photo'
   | 'piece'
@@ -46,7 +51,7 @@ const PAGE = 5000;
 /**
  * Checks every rule on a book and names what differs: balances equal the fold of their movements, every movement starts
  * where the last one ended, entries are numbered without gaps, reversals are exact opposites, labels check, references
- * hold, an override rests on a passed test pour, nothing was opened before it was made, what was cut adds up to what it
+ * hold, an override rests on a passed test pour, nothing was taken while it or its lot was held, nothing was opened before it was made, what was cut adds up to what it
  * was cut from, pairs name each other, and the database's own integrity check passes; given the folder of the photos, that
  * they are there. Reads only. What is written meanwhile would look torn: give it a transaction of its own, as `proveNow`
  * does, where anything may be.
@@ -54,12 +59,7 @@ const PAGE = 5000;
 export async function proveBook(tx: Reader, photos?: string, sheets?: string): Promise<Proof> {
   const differences: Difference[] = [];
   const found = (rule: string, where: string, says: string) => differences.push({ rule, where, says });
-  const integrity = await tx.$queryRawUnsafe<{ integrity_check: string }[]>('PRAGMA integrity_check');
-  for (const row of integrity)
-    if (row.integrity_check !== 'ok') found('database-integrity', 'database', row.integrity_check);
-  const keys = await tx.$queryRawUnsafe<{ table: string; rowid: bigint }[]>('PRAGMA foreign_key_check');
-  for (const row of keys)
-    found('references-hold', `${row.table} ${row.rowid}`, 'points to something that is not there');
+  differences.push(...(await checkIntegrity(tx)));
 
   const head = await tx.book.findUnique({ where: { id: 1 }, select: { revision: true } });
   const entries = await tx.entry.count();
@@ -119,6 +119,7 @@ export async function proveBook(tx: Reader, photos?: string, sheets?: string): P
   await proveFaults(tx, found);
   await proveOverrides(tx, found);
   await proveOpenedDays(tx, found);
+  await proveHolds(tx, found);
   await proveCuts(tx, found);
   await provePairsAndShapes(tx, found);
   await provePacks(tx, found);
@@ -126,6 +127,7 @@ export async function proveBook(tx: Reader, photos?: string, sheets?: string): P
   await proveStocktakes(tx, found);
   await provePours(tx, found);
   await proveJobs(tx, found);
+  await proveParts(tx, found);
   if (photos !== undefined) await provePhotos(tx, photos, found);
   if (sheets !== undefined) await proveSheets(tx, sheets, found);
   return { entries, movements, things, differences };

@@ -1,10 +1,14 @@
+import { undoAddedPart } from '@/app/_server/jobs/undo-added-part';
 import type { Pen } from '@/app/_server/ledger/write-entry';
+import { undoTakenNeed } from '@/app/_server/needs/undo-taken-need';
 import { undoPlannedPour, undoPouredLift, undoRemovedPour, undoWeighing } from '@/app/_server/pours/undo-pours';
 import type { Refusal } from '@/app/_server/refusal';
 import { flagsOfMarks } from '@/app/_server/shapes/flags-of-marks';
 import type { KeptSizes } from '@/app/_server/shapes/load-to-measure';
 import { keptFlags } from '@/app/_server/stock/piece-fields';
-import { undoMovedSteps, undoPlannedSteps, undoStepFact } from '@/app/_server/timeline/undo-steps';
+import { undoClosedStocktake } from '@/app/_server/stocktake/undo-closed-stocktake';
+import { undoStepPart } from '@/app/_server/timeline/undo-step-part';
+import { undoMovedSteps, undoPlannedSteps, undoRemovedStep, undoStepFact } from '@/app/_server/timeline/undo-steps';
 import type { PieceFlag } from '@/shared/wood/piece';
 
 type Undone = { id: number; stockId: number | null; jobId: number | null; answer: string };
@@ -19,16 +23,22 @@ const UNDO: ReadonlyMap<string, UndoFacts> = new Map<string, UndoFacts>([
   ['marks-confirmed', undoMarks],
   ['pieces-paired', undoPairing],
   ['pair-parted', undoParting],
+  ['part-added', undoAddedPart],
   ['step-added', undoPlannedSteps],
   ['coats-planned', undoPlannedSteps],
   ['steps-moved', undoMovedSteps],
-  ['step-removed', undoStepFact],
+  ['step-removed', async (pen, entry) => (await undoTakenNeed(pen, entry)) ?? undoRemovedStep(pen, entry)],
+  ['step-part-set', undoStepPart],
   ['step-done', undoStepFact],
   ['pour-planned', undoPlannedPour],
   ['pour-changed', undoPlannedPour],
   ['pour-removed', undoRemovedPour],
   ['lift-poured', undoPouredLift],
   ['weighed-out', undoWeighing],
+  ['need-changed', undoTakenNeed],
+  ['need-removed', undoTakenNeed],
+  ['stocktake-posted', undoClosedStocktake],
+  ['stocktake-given-up', undoClosedStocktake],
 ]);
 
 /** Whether an entry of this kind wrote facts that are put back by hand when it is reversed. */

@@ -48,7 +48,11 @@ export const POUR_WORDS: Record<PourRefusalCode, Words> = {
   'pour-does-not-work': ({ why, ...facts }) => sayPlanError({ ...facts, code: String(why) }),
   'beyond-the-sheet': (facts) => ({
     what: `${lift(facts.lift)} ${BEYOND[String(facts.why)] ?? BEYOND['deeper-than-the-sheet']}. Too much at once runs hot, cracks and smokes.`,
-    todo: 'Plan shallower lifts or a cooler room. If you have a reason, write it down: it stays with the pour.',
+    todo: `${
+      facts.why === 'batch-not-measured'
+        ? 'Take a smaller bucket, or write down under Resin what the sheet says of a larger mass.'
+        : 'Plan shallower lifts or a cooler room.'
+    } If you have a reason, write it down: it stays with the pour.`,
   }),
   'lift-poured-already': (facts, date) => ({
     what: `${lift(facts.lift)} was poured on ${date(facts.on)} by ${facts.who}.`,
@@ -65,6 +69,25 @@ export const POUR_WORDS: Record<PourRefusalCode, Words> = {
   'lift-not-weighed': (facts) => ({
     what: `Part ${facts.part}${Number(facts.of) > 1 ? ` of batch ${facts.batch}` : ''} is not weighed yet.`,
     todo: 'Weigh out what is missing, or plan the pour with fewer batches.',
+  }),
+  'poured-before-weighed': (facts, date) => ({
+    what: `The last of it was weighed on ${date(facts.on)}: it cannot have been poured before that.`,
+    todo: 'Give that day or a later one.',
+  }),
+  'too-early-to-pour-again': (facts) => ({
+    what: `${lift(facts.below)} below it was poured ${hours(facts)} ago. The sheet says from ${facts.from} hours.`,
+    todo: 'Wait until then: the heat of both adds up, and it can crack, smoke or burn. The sheet goes before this. If you have a reason, write it down: it stays with the lift.',
+  }),
+  'sand-first': (facts) => ({
+    what:
+      facts.to === null
+        ? `The sheet names no time in which resin bonds to ${lift(facts.below).toLowerCase()} by itself.`
+        : `${lift(facts.below)} below it was poured ${hours(facts)} ago: past ${facts.to} hours nothing bonds to it by itself.`,
+    todo: 'Sand it dull with a dust mask on, wipe it clean, and tick that it is done.',
+  }),
+  'amount-off': (facts) => ({
+    what: `Part ${facts.part}${Number(facts.of) > 1 ? ` of batch ${facts.batch}` : ''}: ${amount(facts.is)} are in, ${amount(facts.target)} were planned.`,
+    todo: 'Weigh out what is missing. If it is poured as it is, write why.',
   }),
   'lift-on-top': (facts) => ({
     what: `${lift(facts.above)} on top of it was begun since.`,
@@ -112,7 +135,40 @@ export const POUR_WORDS: Record<PourRefusalCode, Words> = {
       ? `Add ${amount(facts.add)} of part ${facts.part} and stir again. If it is poured as it is, write why.`
       : 'If it is poured as it is, write why.',
   }),
+  'river-slab-unknown': (facts) => ({ what: `${label(facts.label)} is no piece of this book.`, todo: SEARCH_AGAIN }),
+  'river-slab-shapeless': (facts) => ({
+    what: `${label(facts.label)} has no outline to search in.`,
+    todo: 'Measure it on its own page, then search again.',
+  }),
+  'river-slab-gone': (facts) => ({
+    what: `${label(facts.label)} is not on hand any more: it was cut, used or thrown away.`,
+    todo: SEARCH_AGAIN,
+  }),
+  'river-slab-promised': (facts) => ({
+    what: `${label(facts.label)} is promised to ${facts.job}.`,
+    todo: `Free it on its own page if that job can spare it, or ${lower(SEARCH_AGAIN)}`,
+  }),
+  'river-gone': (facts) => ({
+    what: facts.label
+      ? `${slabs(facts)} ${facts.other ? 'do' : 'does'} not make this top any more.`
+      : 'That river is gone.',
+    todo: SEARCH_AGAIN,
+  }),
+  'river-changed': (facts) => ({
+    what: `${slabs(facts)} ${facts.other ? 'were' : 'was'} measured or marked anew meanwhile: the river is another.`,
+    todo: 'The river as it is now stands on this page. Look at it, then plan it.',
+  }),
 };
+
+const SEARCH_AGAIN = 'Search for another river, or give the size another way.';
+
+const lower = (sentence: string) => sentence.charAt(0).toLowerCase() + sentence.slice(1);
+const slabs = ({ label: one, other }: Facts) => (other ? `${label(one)} and ${label(other)}` : label(one));
+
+const hours = (facts: Facts) =>
+  Number(facts.hours) < 1
+    ? 'less than an hour'
+    : `${facts.about ? 'about ' : ''}${facts.hours} ${facts.hours === 1 ? 'hour' : 'hours'}`;
 
 const WRONG_NUMBER = { what: 'That number cannot be.', todo: 'Check it and its unit.' };
 
@@ -125,10 +181,16 @@ const SHEET_NUMBER: Record<string, { what: string; todo: string }> = {
   'bad-ratio': { what: 'A ratio needs two numbers above zero.', todo: 'Type it as 100 : 45.' },
   'outside-range': { what: 'No sheet says that.', todo: 'Check the number and its unit.' },
   'wrong-way-round': { what: 'It ends before it begins.', todo: 'Change the two over.' },
+  'longer-with-more': {
+    what: 'That is longer than a smaller mass keeps: more resin at once thickens sooner.',
+    todo: 'Look at the sheet again: the minutes of two rows are easily taken for each other.',
+  },
 };
 
 const BEYOND: Record<string, string> = {
   'deeper-than-the-sheet': 'is deeper than the sheet allows',
   'more-than-the-sheet': 'is more resin at once than the sheet allows',
+  'batch-not-measured': 'has a batch larger than any its pot life was measured with',
   'room-too-warm': 'would be poured in a warmer room than the sheet allows',
+  'room-too-cold': 'would be poured in a colder room than the sheet allows, and may stay soft',
 };

@@ -1,4 +1,5 @@
 import type { Refusal, RefusalCode } from '@/app/_server/refusal';
+import { sayJobNow } from '@/app/_server/words/say-job-now';
 import { POUR_WORDS } from '@/app/_server/words/say-pour-refusals';
 import { TRACE_WORDS } from '@/app/_server/words/say-trace-refusals';
 import type { CalendarDate } from '@/shared/calendar/calendar-date';
@@ -11,6 +12,8 @@ import type { Problem } from '@/shared/result/answer';
 import type { OwnLabelCode } from '@/shared/scan-codes/own-label';
 import { printOwnLabel } from '@/shared/scan-codes/print-own-label';
 import { MOST_POUR_DAYS } from '@/shared/shelf-life/test-pour-since';
+import type { CureHold } from '@/shared/timeline/cure-hold';
+import { sayCureHold } from '@/shared/timeline/say-cure-hold';
 import { printQuantity } from '@/shared/units/print-quantity';
 import { sayWeighingError } from '@/shared/units/say-weighing-error';
 import { amountOf, type StockUnit } from '@/shared/units/stock-unit';
@@ -62,6 +65,11 @@ const WORDS: Record<RefusalCode, Words> = {
   'below-zero': () => ({
     what: 'There is less left than that.',
     todo: 'Somebody may have taken some just now. Look again at what is left.',
+  }),
+  'job-changed-meanwhile': (facts, date) => ({
+    what: `${facts.job} was changed meanwhile${facts.who ? ` by ${facts.who}` : ''}: ${sayJobNow(facts, date)}.`,
+    kept: 'Nothing was written. What you typed is still here; what you did not touch is as the book has it now.',
+    todo: 'Look at it, and press again to put what you typed in its place.',
   }),
   'changes-nothing': () => ({ what: 'It is like that already.', todo: 'There is nothing to write.' }),
   'not-an-exact-amount': () => ({
@@ -377,16 +385,28 @@ const WORDS: Record<RefusalCode, Words> = {
     what: `${facts.step} belongs to the plan of its pour.`,
     todo: 'Take it off there, on the page of the pour.',
   }),
+  'step-part-changed': (facts) => ({
+    what: `${facts.step} was given to another part since.`,
+    todo: 'Load the page again: which part it is for is changed at the step itself.',
+  }),
   'lift-is-poured': (facts) => ({
     what: `${facts.step} is done by being poured.`,
     todo: 'Pour it from its page: its lots and weights are kept there. A pour written by mistake is reversed in the history.',
   }),
   'cure-hold': (facts, date) => ({
-    what:
-      facts.because === 'finish-cure'
-        ? `${facts.after} is not cured before ${date(facts.until)}.`
-        : `${facts.after} may not leave the form before ${date(facts.until)}.`,
-    todo: 'Wait for that day. If you go on all the same, write why: the reason stays in the history.',
+    what: sayCureHold(
+      {
+        because: facts.because as CureHold['because'],
+        after: String(facts.after),
+        until: facts.until as CalendarDate,
+        ...(typeof facts.untilMinute === 'number' && { untilMinute: facts.untilMinute }),
+      },
+      date,
+    ),
+    todo:
+      facts.because === 'not-poured'
+        ? 'Pour it from its page first. If it was poured and only not written down, write it down. If you go on all the same, write why: the reason stays in the history.'
+        : 'Wait until then. If you go on all the same, write why: the reason stays in the history.',
   }),
   'stage-jump': (facts) => ({
     what: `A job does not go from ${facts.from} to ${facts.to} at once.`,
@@ -409,15 +429,36 @@ const WORDS: Record<RefusalCode, Words> = {
     what: `${facts.pour} is planned for ${facts.part}.`,
     todo: 'Take that pour off first.',
   }),
+  'part-has-steps': (facts) => ({
+    what:
+      Number(facts.count) === 1
+        ? `${facts.step} on the time line belongs to ${facts.part}.`
+        : `${facts.count} steps on the time line belong to ${facts.part}, the first of them ${facts.step}.`,
+    todo: 'Say at each step which part it is for instead, or take it off the time line. Then take the part off.',
+  }),
+  'part-has-needs': (facts) => ({
+    what:
+      Number(facts.count) === 1
+        ? `Something is on the list of needs for ${facts.part}.`
+        : `${facts.count} things are on the list of needs for ${facts.part}.`,
+    todo: 'Say at each need that it is for another part or the whole job, or take it off the list. Then take the part off.',
+  }),
   'window-ends-before-it-begins': () => ({
     what: 'The time to coat again ends before it begins.',
     todo: 'Check both numbers of hours.',
   }),
   'no-such-season': () => ({ what: 'That season was taken off already.', todo: 'There is nothing to take off.' }),
-  'stocktake-goes-on': (facts) => ({
-    what: `A stocktake of ${facts.place} goes on already.`,
-    todo: 'Go on with that one: two people can walk it together. Or give it up first.',
-  }),
+  'stocktake-goes-on': (facts) =>
+    facts.again
+      ? {
+          what: `A stocktake of ${facts.place} goes on: the one of ${facts.again} cannot go on again beside it.`,
+          todo: 'Post that one or give it up first. Then reverse this.',
+          kept: 'Nothing was reversed.',
+        }
+      : {
+          what: `A stocktake of ${facts.place} goes on already.`,
+          todo: 'Go on with that one: two people can walk it together. Or give it up first.',
+        },
   'stocktake-closed': () => ({
     what: 'This stocktake is closed: somebody posted it or gave it up.',
     todo: 'Load the page again to see what came of it. Begin another to walk once more.',
@@ -470,6 +511,14 @@ const WORDS: Record<RefusalCode, Words> = {
   'need-gone': () => ({
     what: 'Somebody changed or took off this need meanwhile.',
     todo: 'Load the page again: it shows what the job needs now.',
+  }),
+  'need-of-another-job': (facts) => ({
+    what: `${facts.need} is needed by ${facts.job}, not by the job this was to be promised to.`,
+    todo: 'Promise it to that job, or choose what this job needs itself.',
+  }),
+  'not-for-that-need': (facts) => ({
+    what: `${label(facts)} is ${facts.is}, and what is needed is ${facts.need}.`,
+    todo: 'Choose something that will do for it, or promise this one for no need in particular.',
   }),
   'need-of-a-plan': (facts) => ({
     what: `This need belongs to the pour ${facts.pour}.`,
@@ -528,6 +577,12 @@ const SAY_SINCE: Record<string, string> = {
 
 const SAY_STOP: Record<string, string> = {
   held: 'it is on hold',
+  'on-hold': 'it is on hold',
+  quarantine: 'it is in quarantine',
+  recalled: 'it is recalled',
+  'lot-on-hold': 'its lot is on hold',
+  'lot-quarantine': 'its lot is in quarantine',
+  'lot-recalled': 'its lot is recalled',
   'promised-elsewhere': 'it is promised to another job',
   gone: 'it is no longer in the shop',
 };

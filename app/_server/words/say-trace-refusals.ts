@@ -3,7 +3,7 @@ import type { TraceRefusalCode } from '@/app/_server/refusal';
 /** Refusals about faults, and about holding what a trace found, in words. */
 export const TRACE_WORDS: Readonly<Record<TraceRefusalCode, () => { what: string; todo: string }>> = {
   'nothing-to-hold': () => ({
-    what: 'Nothing of it is left free in the shop.',
+    what: 'Nothing of it is left free in the shop, and none of its lots.',
     todo: 'What is on hold already stays on hold. Tell the clients.',
   }),
   'nothing-to-release': () => ({

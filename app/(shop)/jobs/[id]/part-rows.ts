@@ -8,8 +8,12 @@ import type { UnitSystem } from '@/shared/units/unit-system';
 
 const KIND_WORDS = { top: 'top', base: 'base part', other: 'other' } as const;
 
-/** Parts as they are shown and typed, in the book's units. */
-export function partRows(parts: readonly PartLine[], prefer: UnitSystem): PartRow[] {
+/** Parts as they are shown and typed, in the book's units, with what each needs in words. */
+export function partRows(
+  parts: readonly PartLine[],
+  prefer: UnitSystem,
+  needs: ReadonlyMap<number, readonly string[]> = new Map(),
+): PartRow[] {
   const typed = (length: Nanometres | null) => (length === null ? '' : printLengthExact(length, prefer));
   return parts.map((part) => ({
     id: part.id,
@@ -24,6 +28,7 @@ export function partRows(parts: readonly PartLine[], prefer: UnitSystem): PartRo
       note: part.note,
     },
     says: sayPart(part, prefer),
+    needs: needs.get(part.id) ?? [],
   }));
 }
 
