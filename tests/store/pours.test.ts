@@ -15,6 +15,7 @@ import { scanForLift } from '@/app/_server/pours/scan-for-lift';
 import { newestSheet } from '@/app/_server/pours/sheet-of';
 import { type WeighOut, weighOutForLift } from '@/app/_server/pours/weigh-out';
 import { loadContainer } from '@/app/_server/stock/load-container';
+import { receiveContainers } from '@/app/_server/stock/receive-containers';
 import { recordInspection } from '@/app/_server/stock/record-inspection';
 import { addClosedDays } from '@/app/_server/timeline/add-closed-days';
 import { readSteps } from '@/app/_server/timeline/read-steps';
@@ -348,6 +349,51 @@ describe('pours in the book', () => {
       expect(entry).toMatchObject({ verdict: 'stop', overrideInspectionId: id });
       expect(entry.why).toContain('The maker agrees');
       expect(await proved()).toEqual([]);
+    });
+
+    it('is judged against every tin of the other part that is in the batch, not the last of them only', async () => {
+      const ready = await readyToPour(test.book);
+      const { pourId } = await planned(test.book, ready);
+      const { lotId, productId } = await test.book.read.container.findUniqueOrThrow({
+        where: { stockId: ready.stockA },
+      });
+      const other = must(
+        await receiveContainers(test.book, by(), {
+          productId,
+          lotCode: 'A-again',
+          dates: { bestBefore: { date: day('2027-06-01'), precision: 'day', confirmed: true } },
+          receivedOn: TODAY,
+          count: 1,
+          size: 2_500_000,
+        }),
+      );
+      const second = other.containers[0]?.label ?? '';
+      const b = await test.book.read.container.findFirstOrThrow({ where: { stock: { label: ready.b } } });
+      must(
+        await recordInspection(test.book, by(), {
+          lotId,
+          pairLotId: b.lotId,
+          kind: 'test-pour',
+          madeOn: TODAY,
+          passed: false,
+          method: 'Cup',
+          note: 'Soft',
+        }),
+      );
+      // Each came out well by itself since: only the two of them do not go together.
+      for (const each of [lotId, b.lotId]) {
+        const well = { kind: 'test-pour' as const, madeOn: TODAY, passed: true, validUntil: day('2027-03-01') };
+        must(await recordInspection(test.book, by(), { lotId: each, ...well, method: 'Cup', note: 'Hard' }));
+      }
+      const slot = { pourId, nr: 1, batch: 1 };
+      must(await weigh({ ...slot, part: 'A', label: ready.a, mass: g(600), seen: 'care' }));
+      must(await weigh({ ...slot, part: 'A', label: second, mass: g(504), seen: 'care', more: true }));
+      // With the second lot alone there is nothing against it; the first is in the same bucket.
+      expect(refusedWith(await weigh({ ...slot, part: 'B', label: ready.b, mass: g(497), seen: 'care' }))).toBe(
+        'verdict-changed',
+      );
+      const scanned = await scanForLift(test.book, { ...slot, part: 'B', scan: { text: ready.b } }, NOW);
+      expect(scanned).toMatchObject({ value: { kind: 'container', verdict: { word: 'stop' } } });
     });
 
     it('says what else was scanned, and refuses it as weighing would', async () => {

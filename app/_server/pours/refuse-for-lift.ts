@@ -62,8 +62,16 @@ export function refuseContainer(
   return undefined;
 }
 
-/** The container of the other part that is in the lift already, the same batch first: what this one is mixed with. */
-export function otherPartOf({ weighed }: Pick<LiftLine, 'weighed'>, { batch, part }: Slot): string | undefined {
-  const others = weighed.filter((each) => each.part !== part);
-  return (others.findLast((each) => each.batch === batch) ?? others.at(-1))?.label;
+/**
+ * The containers of the other part that this one is mixed with: all that are in the same batch, the newest first; the newest
+ * of another batch where there is none yet, and nothing where nothing of the other part was weighed.
+ */
+export function otherPartsOf(
+  { weighed }: Pick<LiftLine, 'weighed'>,
+  { batch, part }: Slot,
+): readonly (string | undefined)[] {
+  const others = weighed.filter((each) => each.part !== part).reverse();
+  const here = others.filter((each) => each.batch === batch);
+  const labels = (here.length > 0 ? here : others.slice(0, 1)).map(({ label }) => label);
+  return labels.length > 0 ? [...new Set(labels)] : [undefined];
 }

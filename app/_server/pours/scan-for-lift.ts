@@ -1,7 +1,7 @@
 import type { LiftLine } from '@/app/_server/pours/lift-rows';
 import { type BesideItsLots, besideItsLots } from '@/app/_server/pours/other-lot';
 import { type PourLine, readPour } from '@/app/_server/pours/read-pour';
-import { otherPartOf, refuseContainer, refuseSlot, type Slot } from '@/app/_server/pours/refuse-for-lift';
+import { otherPartsOf, refuseContainer, refuseSlot, type Slot } from '@/app/_server/pours/refuse-for-lift';
 import { type PullReply, scanToPull } from '@/app/_server/pull/scan-to-pull';
 import type { Refusal } from '@/app/_server/refusal';
 import type { ContainerLine } from '@/app/_server/stock/judgeable';
@@ -10,6 +10,7 @@ import type { CalendarDate } from '@/shared/calendar/calendar-date';
 import { dateIn } from '@/shared/calendar/date-in';
 import { err, ok, type Result } from '@/shared/result/result';
 import type { ScanInput } from '@/shared/scan-codes/scan-reading';
+import { isWorseWord } from '@/shared/shelf-life/is-worse-word';
 import type { Verdict } from '@/shared/shelf-life/types/verdict';
 
 export type ScanForLift = { pourId: number; nr: number; scan: ScanInput } & Slot;
@@ -27,9 +28,15 @@ export async function scanForLift(
   if (shut) return err(shut);
   const head = await book.read.book.findUnique({ where: { id: 1 }, select: { timeZone: true } });
   const dayOfUse = dayForLift(pour, dateIn(head?.timeZone ?? 'UTC', now));
-  const ask = { jobId: pour.job.id, purpose: pour.job.purpose, dayOfUse, pairedLabel: otherPartOf(lift, slot) };
-  const reply = await scanToPull(book, { ...ask, scan }, now);
-  if (!reply.ok) return reply;
+  const ask = { jobId: pour.job.id, purpose: pour.job.purpose, dayOfUse };
+  let reply: Result<PullReply, Refusal> | undefined;
+  // Mixed with several, it is as good as it is with the worst of them.
+  for (const pairedLabel of otherPartsOf(lift, slot)) {
+    const next = await scanToPull(book, { ...ask, pairedLabel, scan }, now);
+    if (!next.ok) return next;
+    if (!reply?.ok || isWorse(next.value, reply.value)) reply = next;
+  }
+  if (!reply?.ok) return err({ code: 'not-found', field: 'label' });
   if (reply.value.kind === 'piece') {
     return ok({
       kind: 'nothing',
@@ -43,6 +50,10 @@ export async function scanForLift(
   if (wrong) return err(wrong);
   const beside = await besideItsLots(book.read, { pourId, part: slot.part });
   return ok(withVerdicts(reply.value, beside));
+}
+
+function isWorse(one: PullReply, other: PullReply): boolean {
+  return one.kind === 'container' && other.kind === 'container' && isWorseWord(one.verdict.word, other.verdict.word);
 }
 
 /** The answer with its verdicts as they are beside the lots that the pour is of already. */

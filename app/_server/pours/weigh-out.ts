@@ -2,7 +2,7 @@ import type { Command } from '@/app/_server/act';
 import { type Pen, writeEntry } from '@/app/_server/ledger/write-entry';
 import { refuseJoin, type SaidOfBelow, sayOfBelow } from '@/app/_server/pours/join-below';
 import { besideItsLots } from '@/app/_server/pours/other-lot';
-import { otherPartOf, refuseContainer, refuseSlot, type Slot } from '@/app/_server/pours/refuse-for-lift';
+import { otherPartsOf, refuseContainer, refuseSlot, type Slot } from '@/app/_server/pours/refuse-for-lift';
 import { dayForLift, liftOf } from '@/app/_server/pours/scan-for-lift';
 import { spendForLift } from '@/app/_server/pours/spend-for-lift';
 import { type TakenOut, takenOut } from '@/app/_server/pours/taken-out';
@@ -15,6 +15,7 @@ import { loadContainer } from '@/app/_server/stock/load-container';
 import { dateIn } from '@/shared/calendar/date-in';
 import { writeOpened } from '@/shared/ledger/opened';
 import { err, ok, type Result } from '@/shared/result/result';
+import { isWorseWord } from '@/shared/shelf-life/is-worse-word';
 import type { VerdictWord } from '@/shared/shelf-life/types/verdict';
 import { printQuantityExact } from '@/shared/units/print-quantity-exact';
 import { milligrams } from '@/shared/units/stock-unit';
@@ -45,8 +46,6 @@ export type WeighedNow = {
   below?: SaidOfBelow;
 };
 
-const WORSE: Record<VerdictWord, number> = { use: 0, care: 1, stop: 2 };
-
 /**
  * Writes that a part of a batch was weighed out of a container: what is in it goes down, what was promised to the job is
  * used, and the verdict is judged again for the day of the last lift. On a lift that was poured too lately it needs a reason,
@@ -71,19 +70,16 @@ export const weighOutForLift: Command<WeighOut, WeighedNow> = (book, by, input) 
     if (!out.ok) return out;
     const jobId = pour.job.id;
     const today = dateIn(pen.book.timeZone, pen.now);
-    const judged = await judge(
-      pen,
-      line,
-      { ...input, jobId },
-      {
-        purpose: pour.job.purpose,
-        dayOfUse: dayForLift(pour, today),
-        today,
-        pairedLabel: otherPartOf(lift, input),
-        taken: out.value.taken,
-      },
-    );
-    if (!judged.ok) return judged;
+    let judged: Extract<Awaited<ReturnType<typeof judge>>, { ok: true }> | undefined;
+    // Mixed with several, it is as good as it is with the worst of them.
+    for (const pairedLabel of otherPartsOf(lift, input)) {
+      const { purpose } = pour.job;
+      const how = { purpose, dayOfUse: dayForLift(pour, today), today, pairedLabel, taken: out.value.taken };
+      const next = await judge(pen, line, { ...input, jobId }, how);
+      if (!next.ok) return next;
+      if (!judged || isWorseWord(next.value.word, judged.value.word)) judged = next;
+    }
+    if (!judged) return err({ code: 'not-found', field: 'label' });
     const promised = await refusePromised(pen.tx, {
       stockId: line.stockId,
       jobId,
@@ -151,7 +147,7 @@ async function judge(
   if (!paired.ok) return paired;
   const judged = judgeAsk(line, { purpose, asked: taken, dayOfUse }, { today, pairedWith: paired.value });
   const verdict = (await besideItsLots(pen.tx, input))(line, judged);
-  if (WORSE[verdict.word] > WORSE[input.seen]) {
+  if (isWorseWord(verdict.word, input.seen)) {
     return err({ code: 'verdict-changed', facts: { label: line.label, word: verdict.word } });
   }
   const overridden = await overrideFor(pen, line, verdict, input, { today, pairedWith: paired.value });

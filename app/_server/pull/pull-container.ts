@@ -15,6 +15,7 @@ import type { CalendarDate } from '@/shared/calendar/calendar-date';
 import { dateIn } from '@/shared/calendar/date-in';
 import { writeOpened } from '@/shared/ledger/opened';
 import { err, ok, type Result } from '@/shared/result/result';
+import { isWorseWord } from '@/shared/shelf-life/is-worse-word';
 import type { Purpose, VerdictWord } from '@/shared/shelf-life/types/verdict';
 
 /** Takes an amount out of a container for a job, on the verdict the asker has seen. */
@@ -42,8 +43,6 @@ export type Pulled = {
   /** The day it was taken, and opened where it was sealed. */
   takenOn: CalendarDate;
 };
-
-const WORSE: Record<VerdictWord, number> = { use: 0, care: 1, stop: 2 };
 
 /**
  * Writes a pull: the verdict judged again on the book as it stands, the amount, the opening of a sealed container, and
@@ -85,7 +84,7 @@ export const pullContainer: Command<PullContainer, Pulled> = async (book, by, in
     const paired = await pairedPart(pen.tx, line, input);
     if (!paired.ok) return paired;
     const verdict = judgeAsk(line, { ...input, purpose: job.value.purpose }, { today, pairedWith: paired.value });
-    if (WORSE[verdict.word] > WORSE[input.seen])
+    if (isWorseWord(verdict.word, input.seen))
       return err({ code: 'verdict-changed', facts: { label: line.label, word: verdict.word } });
     const overridden = await overrideFor(pen, line, verdict, input, { today, pairedWith: paired.value });
     if (!overridden.ok) return overridden;
