@@ -1,6 +1,9 @@
 import path from 'node:path';
 import { defineConfig } from 'vitest/config';
 
+// No test is of the book that the surroundings name.
+delete process.env.FLITCHBOOK_DATABASE_URL;
+
 const alias = { '@': path.resolve(import.meta.dirname) };
 const setupFiles = ['tests/support/seed.ts'];
 const inZone = (name: string, zone: string) => ({

@@ -13,19 +13,19 @@ export type BookFiles = {
 
 /**
  * The files of the book in `FLITCHBOOK_DATA` (default `data/` in the project), and the database server it is kept on
- * where `FLITCHBOOK_DATABASE_URL` names one.
+ * where `FLITCHBOOK_DATABASE_URL` names one. Of a folder that is named here, only a server that is named here too: a book
+ * made for a trial must not end up in the one that the surroundings name.
  */
-export function bookFiles(
-  folder = process.env.FLITCHBOOK_DATA ?? path.join(process.cwd(), 'data'),
-  postgresql = process.env.FLITCHBOOK_DATABASE_URL || undefined,
-): BookFiles {
-  const root = path.resolve(/* turbopackIgnore: true */ folder);
+export function bookFiles(folder?: string, postgresql?: string): BookFiles {
+  const { FLITCHBOOK_DATA, FLITCHBOOK_DATABASE_URL } = process.env;
+  const root = path.resolve(/* turbopackIgnore: true */ folder ?? FLITCHBOOK_DATA ?? path.join(process.cwd(), 'data'));
+  const server = folder === undefined ? FLITCHBOOK_DATABASE_URL || undefined : postgresql;
   return {
     folder: root,
     database: path.join(root, 'flitchbook.db'),
     photos: path.join(root, 'photos'),
     sheets: path.join(root, 'sheets'),
     serving: path.join(root, 'serving.json'),
-    ...(postgresql !== undefined && { postgresql }),
+    ...(server !== undefined && { postgresql: server }),
   };
 }

@@ -15,7 +15,7 @@ const stamp = new Date().toISOString().replaceAll(/[-:T]/g, '').slice(0, 14);
 const scratch = fs.mkdtempSync(path.join(os.tmpdir(), 'flitchbook-migration-'));
 let wrote = 0;
 for (const store of ['sqlite', 'postgresql'] as const) {
-  const sql = await diffFromLastMigration(bookFiles(scratch, undefined), store);
+  const sql = await diffFromLastMigration(bookFiles(scratch), store);
   if (sql.trim() === '') continue;
   const folder = path.join(migrationsFolder(store), `${stamp}_${name}`);
   fs.mkdirSync(folder, { recursive: true });

@@ -40,7 +40,7 @@ describe('the migrations of a book on a server', () => {
   it('end where the schema stands: the last one keeps it word for word, and nothing is missing from it', async () => {
     const last = path.join(migrationsFolder('postgresql'), migrationNames('postgresql').at(-1) ?? '', 'schema.prisma');
     expect(fs.readFileSync(last, 'utf8')).toBe(fs.readFileSync(schemaPath, 'utf8'));
-    expect(await diffFromLastMigration(bookFiles(scratch, undefined), 'postgresql')).toBe('');
+    expect(await diffFromLastMigration(bookFiles(scratch), 'postgresql')).toBe('');
   });
 
   it('bear the names of a file’s, from the day a book could be kept on a server', () => {
@@ -63,7 +63,7 @@ describe('the migrations of a book on a server', () => {
 
   it('hold the same rules as a file’s: each check, each refusal of an edit, each unique index', async () => {
     const database = path.join(scratch, 'file', 'flitchbook.db');
-    await prepareBook(bookFiles(path.dirname(database), undefined));
+    await prepareBook(bookFiles(path.dirname(database)));
     const db = new Database(database, { readonly: true });
     const made = db.prepare('SELECT type, name, sql FROM sqlite_master').all() as Record<
       'type' | 'name' | 'sql',

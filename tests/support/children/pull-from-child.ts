@@ -8,7 +8,7 @@ import { openBook } from '@/prisma/open-book';
 import { by, NOW, TODAY } from '@/tests/support/test-book';
 
 const [folder = '', label = '', amount = '', count = '', prefix = ''] = process.argv.slice(2);
-const book = await openBook(bookFiles(folder));
+const book = await openBook(bookFiles(folder, process.env.FLITCHBOOK_DATABASE_URL));
 // All children begin together, on the line their parent writes.
 process.stdout.write('ready\n');
 await new Promise((resolve) => process.stdin.once('data', resolve));
