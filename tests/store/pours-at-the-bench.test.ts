@@ -6,6 +6,7 @@ import { reserveNeeds } from '@/app/_server/needs/reserve-needs';
 import { keepPour } from '@/app/_server/pours/keep-pour';
 import { keepSheet } from '@/app/_server/pours/keep-sheet';
 import { type PourLift, pourLift } from '@/app/_server/pours/pour-lift';
+import { promisedTins } from '@/app/_server/pours/promised-tins';
 import { readPour } from '@/app/_server/pours/read-pour';
 import { samplesOfLifts } from '@/app/_server/pours/samples-of-lifts';
 import { voidChoices } from '@/app/_server/pours/void-choices';
@@ -235,6 +236,11 @@ describe('a pour at the bench', () => {
           ({ amount }) => Number(amount),
         );
       expect(await promised()).toEqual([g(2208), g(994)]);
+      // What the card sends somebody to fetch.
+      expect(await promisedTins(test.book.read, await pourOf(pourId))).toMatchObject([
+        { part: 'A', label: ready.a, amount: g(2208), unit: 'mg' },
+        { part: 'B', label: ready.b, amount: g(994), unit: 'mg' },
+      ]);
       const light = async (nr: number, hours: number) => {
         must(await weigh({ pourId, nr, hours }, 'A', ready.a, { mass: g(1084) }));
         must(await weigh({ pourId, nr, hours }, 'B', ready.b, { mass: g(488) }));

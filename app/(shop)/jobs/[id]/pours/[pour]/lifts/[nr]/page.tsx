@@ -1,6 +1,7 @@
 import type { Metadata } from 'next';
 import { notFound } from 'next/navigation';
 import { liftBelow, saidBefore } from '@/app/_server/pours/join-below';
+import { promisedTins } from '@/app/_server/pours/promised-tins';
 import { Page } from '@/app/_ui/page';
 import { MixCard } from '@/app/(shop)/jobs/[id]/pours/[pour]/lifts/[nr]/_ui/mix-card';
 import { liftCard } from '@/app/(shop)/jobs/[id]/pours/[pour]/lifts/[nr]/lift-card';
@@ -26,7 +27,8 @@ export async function generateMetadata({ params }: Params): Promise<Metadata> {
 
 /** The mix card of one lift, for the wall or the phone: what to weigh, and weighing it. */
 export default async function LiftPage({ params }: Params) {
-  const { head, pour, lift } = await liftOfPage(params);
+  const { book, head, pour, lift } = await liftOfPage(params);
+  const tins = lift.poured ? [] : await promisedTins(book.read, pour);
   const { today, units, dateOrder: order } = head;
   const depth = lift.nr > 0 ? `${printLength(lift.depth, { prefer: units })} deep` : 'on the bare wood';
   const { parts } = pour.kept.plan.ratio;
@@ -41,6 +43,7 @@ export default async function LiftPage({ params }: Params) {
         card={liftCard(pour, lift, { on: liftBelow(pour, lift.nr) ?? null, said: saidBefore(lift) })}
         about={`${pour.system.name}, 100 to ${per} by mass, ${depth}. For ${pour.job.name}.`}
         room={printTemperature(pour.kept.figures.room, { prefer: units })}
+        tins={tins}
         now={Date.now()}
         today={today}
         order={order}

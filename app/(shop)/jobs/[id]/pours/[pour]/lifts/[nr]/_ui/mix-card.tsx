@@ -2,6 +2,7 @@
 
 import { useCallback, useEffect, useState } from 'react';
 import type { SaidOfBelow } from '@/app/_server/pours/join-below';
+import type { PromisedTin } from '@/app/_server/pours/promised-tins';
 import { TextField } from '@/app/_ui/field/text-field';
 import { Key, KeyBar, LinkKey } from '@/app/_ui/keys';
 import { PlainError } from '@/app/_ui/plain-error';
@@ -17,6 +18,7 @@ import { InHand } from '@/app/(shop)/jobs/[id]/pours/[pour]/lifts/[nr]/_ui/in-ha
 import { LiftDone } from '@/app/(shop)/jobs/[id]/pours/[pour]/lifts/[nr]/_ui/lift-done';
 import styles from '@/app/(shop)/jobs/[id]/pours/[pour]/lifts/[nr]/_ui/mix-card.module.css';
 import { PourForm } from '@/app/(shop)/jobs/[id]/pours/[pour]/lifts/[nr]/_ui/pour-form';
+import { ToFetch } from '@/app/(shop)/jobs/[id]/pours/[pour]/lifts/[nr]/_ui/to-fetch';
 import { type LiftCard, nextPart } from '@/app/(shop)/jobs/[id]/pours/[pour]/lifts/[nr]/lift-card';
 import { mindLift } from '@/app/(shop)/jobs/[id]/pours/[pour]/lifts/[nr]/mind-lift';
 import { isBelowReady } from '@/app/(shop)/jobs/[id]/pours/[pour]/lifts/[nr]/say-below';
@@ -39,6 +41,8 @@ export type MixCardProps = {
   about: string;
   /** The room as it was planned. */
   room: string;
+  /** What is promised to the job, to be fetched. */
+  tins: readonly PromisedTin[];
   /** When the page was made, milliseconds since 1970. */
   now: number;
   today: CalendarDate;
@@ -59,7 +63,7 @@ const UNREACHED: Problem = {
  * The card: big figures to weigh by, ticked as they are in; the scan and the verdict of each part; then the pouring. What
  * was weighed is in the book at once, so a card that is opened again shows it.
  */
-export function MixCard({ card, about, room: planned, now: made, today, order, units }: MixCardProps) {
+export function MixCard({ card, about, room: planned, tins, now: made, today, order, units }: MixCardProps) {
   const [slot, setSlot] = useState<OpenSlot>();
   const [draft, setDraft] = useState<PullDraft>(EMPTY_DRAFT);
   const [asking, setAsking] = useState(false);
@@ -230,6 +234,7 @@ export function MixCard({ card, about, room: planned, now: made, today, order, u
           ))}
         </ul>
       ) : null}
+      <ToFetch tins={tins} units={units} />
       {card.batches.map((batch) => (
         <BatchFigures
           key={batch.batch}
