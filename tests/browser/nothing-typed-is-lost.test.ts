@@ -74,7 +74,7 @@ describe('what somebody typed', () => {
     await madeOn.click();
     await page.keyboard.type('1/7/2026', { delay: 70 });
     await key(page, /^Into the book/).click();
-    await page.getByText('This can mean more than one date. Choose which.').waitFor();
+    await page.getByText('This can mean more than one date. Choose which.').first().waitFor();
     await key(page, '1 Jul 2026').first().click();
     expect(await madeOn.inputValue()).toBe('1 Jul 2026');
     expect(await useBy.inputValue()).toBe('12 Mar 2027');
