@@ -1,5 +1,6 @@
 import { PrismaPg } from '@prisma/adapter-pg';
 import { Pool } from 'pg';
+import { bookOver } from '@/prisma/book-over';
 import type { PrismaClient as SqliteClient } from '@/prisma/generated/client';
 import { PrismaClient } from '@/prisma/generated-postgresql/client';
 import { OneAtATimeClient } from '@/prisma/one-at-a-time-client';
@@ -18,18 +19,9 @@ export async function openPostgresql(url: string): Promise<OpenBook> {
   const writer = connect(url, 1, `-c lock_timeout=${WAIT_MS}`);
   // Asked once now, so that what cannot be opened is said when it is opened.
   await read.$queryRawUnsafe('SELECT 1');
-  return {
-    read,
-    // What one statement after another sees moves on in PostgreSQL unless the transaction repeats its reads.
-    snapshot: (work, { timeout }) =>
-      read.$transaction(work, { maxWait: WAIT_MS, timeout, isolationLevel: 'RepeatableRead' as never }),
-    // Read committed: a statement after the pen was taken sees all that the last holder of the pen wrote.
-    write: (work, how) => writer.$transaction(work, { maxWait: WAIT_MS, timeout: how?.timeout ?? WAIT_MS }),
-    close: async () => {
-      await read.$disconnect();
-      await writer.$disconnect();
-    },
-  };
+  // Writes read committed: a statement after the pen was taken sees all that the last holder of the pen wrote. What one
+  // statement after another sees moves on in PostgreSQL, so a snapshot repeats its reads.
+  return bookOver(read, writer, 'RepeatableRead');
 }
 
 /** The two stores' generated clients differ in `skipDuplicates` alone, which nothing here uses: one type serves both. */

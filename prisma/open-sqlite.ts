@@ -1,7 +1,7 @@
 import { PrismaBetterSqlite3 } from '@prisma/adapter-better-sqlite3';
+import { bookOver } from '@/prisma/book-over';
 import { PrismaClient } from '@/prisma/generated/client';
 import type { OpenBook } from '@/prisma/open-book';
-import { WAIT_MS } from '@/prisma/wait-ms';
 
 /** Opens a book in a file. */
 export async function openSqlite(database: string): Promise<OpenBook> {
@@ -16,14 +16,6 @@ export async function openSqlite(database: string): Promise<OpenBook> {
     await client.$executeRawUnsafe('PRAGMA cache_size = -65536');
   }
   await read.$executeRawUnsafe('PRAGMA query_only = ON');
-  return {
-    read,
-    // A transaction reads one state of the file throughout (sqlite.org/isolation.html).
-    snapshot: (work, { timeout }) => read.$transaction(work, { maxWait: WAIT_MS, timeout }),
-    write: (work, how) => writer.$transaction(work, { maxWait: WAIT_MS, timeout: how?.timeout ?? WAIT_MS }),
-    close: async () => {
-      await read.$disconnect();
-      await writer.$disconnect();
-    },
-  };
+  // A transaction reads one state of the file throughout (sqlite.org/isolation.html).
+  return bookOver(read, writer);
 }

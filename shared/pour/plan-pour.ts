@@ -5,6 +5,7 @@ import { cautionsOfLift, type LiftCaution } from '@/shared/pour/cautions-of-lift
 import { type MassRatio, massRatio, type RatioError } from '@/shared/pour/check-ratio';
 import { liftBatches } from '@/shared/pour/lift-batches';
 import { type MixedDensity, mixedDensity } from '@/shared/pour/mixed-density';
+import { isOfASeal } from '@/shared/pour/of-a-seal';
 import { evenLifts, type LiftsError, MOST_LIFTS, planLifts } from '@/shared/pour/plan-lifts';
 import { type PotLifeHere, potLifeAt } from '@/shared/pour/pot-life-at';
 import { type PourNeed, type PourNeedError, pourNeed } from '@/shared/pour/pour-need';
@@ -151,7 +152,7 @@ export function planPour(ask: PourAsk, isClosed: (day: CalendarDate) => boolean)
       ...(potLife && { potLife }),
       cautions: cautionsOfLift(sheet, { depth: lift.depth, mass, room, batch })
         .map(({ code }) => code)
-        .filter((code) => lift.nr > 0 || OF_A_SEAL.has(code)),
+        .filter((code) => lift.nr > 0 || isOfASeal(code)),
     });
     return undefined;
   };
@@ -188,14 +189,6 @@ export function planPour(ask: PourAsk, isClosed: (day: CalendarDate) => boolean)
 
 const massIn = (batches: readonly WeighedOut[]): Milligrams =>
   milligrams(batches.reduce((sum, { total }) => sum + total, 0));
-
-/** A seal coat has no depth to be too deep or too thin. */
-const OF_A_SEAL: ReadonlySet<LiftCaution['code']> = new Set([
-  'batch-not-measured',
-  'room-too-warm',
-  'room-too-cold',
-  'no-sheet',
-]);
 
 function depthsOf(
   { sheet, room, lifts }: PourAsk,

@@ -1,5 +1,6 @@
 import { addDays } from '@/shared/calendar/add-days';
 import type { CalendarDate } from '@/shared/calendar/calendar-date';
+import { laterOf } from '@/shared/calendar/later-of';
 import { coverDemands } from '@/shared/promise/cover-demands';
 import type { Demand, Supply } from '@/shared/promise/supply-and-demand';
 
@@ -85,7 +86,7 @@ const oneMore = (day: Pick<Demand, 'on' | 'goodTo'>): Demand => ({
 
 /** What is still good and what is still wanted; days that have passed as today. */
 function fromToday(supplies: readonly Supply[], demands: readonly Demand[], today: CalendarDate) {
-  const atLeast = (day: CalendarDate) => (day < today ? today : day);
+  const atLeast = (day: CalendarDate) => laterOf(day, today);
   return {
     there: supplies.filter((supply) => supply.amount > 0 && (supply.lastGoodDay ?? today) >= today),
     wanted: demands

@@ -1,4 +1,5 @@
 import type { CalendarDate } from '@/shared/calendar/calendar-date';
+import { compareDates } from '@/shared/calendar/compare-dates';
 import type { Candidate } from '@/shared/shelf-life/types/candidate';
 import type { Inspection } from '@/shared/shelf-life/types/inspection';
 
@@ -15,5 +16,5 @@ export function heardInspections(
   return inspections
     .filter((one) => today === undefined || one.on <= today)
     .filter((one) => one.scope === 'lot' || one.containerId === container.id)
-    .sort((a, b) => (a.on < b.on ? -1 : a.on > b.on ? 1 : 0));
+    .sort((a, b) => compareDates(a.on, b.on));
 }

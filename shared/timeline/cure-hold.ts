@@ -1,5 +1,6 @@
 import { addDays } from '@/shared/calendar/add-days';
 import type { CalendarDate } from '@/shared/calendar/calendar-date';
+import { laterOf } from '@/shared/calendar/later-of';
 import { bearsOn } from '@/shared/timeline/bears-on';
 import { lineOfEachPart } from '@/shared/timeline/line-of-each-part';
 import { groups } from '@/shared/timeline/links-of';
@@ -28,9 +29,9 @@ type HeldStep = Pick<Step, 'kind' | 'partId' | 'pourId'> & { readonly day?: Cale
  * held by what cures of that part and of the whole job; a step of the whole job by what cures of any. The demould day is the
  * last lift's day with the sheet's hours, or the planned day of demoulding where that is later; once the form is off in the
  * book, the pour holds nothing more but its cure. While a lift is not poured, nothing has begun to cure: it holds from its
- * planned day, and from the day that is asked about where that day has passed; so does a coat that is not on. The last day itself is free, from the hour at
- * which the lift was poured where hours are known. Of several holds the longest. Undefined where nothing holds. Last lift
- * poured 1 Dec, demould after 72 hours, flattened on 3 Dec: until 4 Dec.
+ * planned day, and from the day that is asked about where that day has passed; so does a coat that is not on. The last day
+ * itself is free, from the hour at which the lift was poured where hours are known. Of several holds the longest. Undefined
+ * where nothing holds. Last lift poured 1 Dec, demould after 72 hours, flattened on 3 Dec: until 4 Dec.
  */
 export function cureHold(
   step: HeldStep,
@@ -73,9 +74,8 @@ function holdsOfPours(
     const waits = step.kind === 'cure' ? fullCureDays * 24 : demouldHours;
     const unpoured = lifts.find(({ doneOn }) => doneOn === null);
     if (unpoured) {
-      const from = dayOfStep(last) > on ? dayOfStep(last) : on;
       holds.push({
-        until: addDays(from, Math.max(1, Math.ceil(waits / 24))),
+        until: addDays(laterOf(dayOfStep(last), on), Math.max(1, Math.ceil(waits / 24))),
         because: 'not-poured',
         after: unpoured.name,
       });
@@ -120,7 +120,7 @@ function holdsOfFinishes(
     if (!last || (step.kind === 'cure' && !(step.day && step.day >= dayOfStep(last)))) return [];
     const days = finishes[productId ?? 0]?.cureDays ?? 0;
     // A coat that is not on yet, though its day has passed, goes on today at the earliest.
-    const from = last.doneOn === null && on > last.day ? on : dayOfStep(last);
+    const from = last.doneOn ?? laterOf(last.day, on);
     return [{ until: addDays(from, days), because: 'finish-cure' as const, after: last.name }];
   });
 }

@@ -39,9 +39,7 @@ export async function newestOfContainers(book: OpenBook, stockIds: readonly numb
     JOIN "Stock" s ON s."id" = c."stockId"
     LEFT JOIN "Movement" m ON m."id" = s."lastMovementId"
     WHERE c."stockId" IN (${Prisma.join([...new Set(stockIds)])})`;
-  return new Map(
-    rows.map(({ stockId, ...entries }) => [stockId, Math.max(...Object.values(entries).map((id) => Number(id ?? 0)))]),
-  );
+  return newestOf(rows);
 }
 
 /**
@@ -58,6 +56,13 @@ export async function newestOfPieces(book: OpenBook, stockIds: readonly number[]
       (SELECT MAX(a."entryId") FROM "EntryAlso" a WHERE a."stockId" = s."id") AS "also"
     FROM "Stock" s LEFT JOIN "Movement" m ON m."id" = s."lastMovementId"
     WHERE s."id" IN (${Prisma.join([...new Set(stockIds)])})`;
+  return newestOf(rows);
+}
+
+type Numbered = { stockId: number } & Record<string, number | bigint | null>;
+
+/** The greatest of the numbers beside each thing. */
+function newestOf(rows: readonly Numbered[]): Map<number, number> {
   return new Map(
     rows.map(({ stockId, ...entries }) => [stockId, Math.max(...Object.values(entries).map((id) => Number(id ?? 0)))]),
   );

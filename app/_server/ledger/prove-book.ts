@@ -51,9 +51,9 @@ const PAGE = 5000;
 /**
  * Checks every rule on a book and names what differs: balances equal the fold of their movements, every movement starts
  * where the last one ended, entries are numbered without gaps, reversals are exact opposites, labels check, references
- * hold, an override rests on a passed test pour, nothing was taken while it or its lot was held, nothing was opened before it was made, what was cut adds up to what it
- * was cut from, pairs name each other, and the database's own integrity check passes; given the folder of the photos, that
- * they are there. Reads only. What is written meanwhile would look torn: give it a transaction of its own, as `proveNow`
+ * hold, an override rests on a passed test pour, nothing was taken while it or its lot was held, nothing was opened before
+ * it was made, what was cut adds up to what it was cut from, pairs name each other, and the database's own integrity check
+ * passes; given the folder of the photos, that they are there. Reads only. What is written meanwhile would look torn: give it a transaction of its own, as `proveNow`
  * does, where anything may be.
  */
 export async function proveBook(tx: Reader, photos?: string, sheets?: string): Promise<Proof> {

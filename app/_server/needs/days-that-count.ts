@@ -1,8 +1,9 @@
 import { STANDS } from '@/app/_server/timeline/standing';
+import { stepOfRow, stepSelect } from '@/app/_server/timeline/step-row';
 import type { WriteTransaction } from '@/prisma/open-book';
 import type { CalendarDate } from '@/shared/calendar/calendar-date';
 import { dayThatCounts } from '@/shared/timeline/last-use';
-import type { Step, StepKind } from '@/shared/timeline/step';
+import type { Step } from '@/shared/timeline/step';
 
 /**
  * The day that counts for what goes into each step of some jobs, by the step's number, as the time line has it: the last
@@ -14,31 +15,10 @@ export async function daysThatCount(
 ): Promise<ReadonlyMap<number, CalendarDate>> {
   const rows = await tx.step.findMany({
     where: { jobId: { in: [...jobIds] }, ...STANDS },
-    select: {
-      id: true,
-      jobId: true,
-      kind: true,
-      name: true,
-      day: true,
-      sort: true,
-      partId: true,
-      pourId: true,
-      productId: true,
-      coatNr: true,
-      doneOn: true,
-      doneBy: { select: { reversedBy: { select: { id: true } } } },
-    },
+    select: { ...stepSelect, jobId: true },
   });
   const byJob = new Map<number, Step[]>();
-  for (const { jobId, doneBy, ...row } of rows) {
-    const step: Step = {
-      ...row,
-      kind: row.kind as StepKind,
-      day: row.day as CalendarDate,
-      doneOn: (doneBy && !doneBy.reversedBy ? row.doneOn : null) as CalendarDate | null,
-    };
-    byJob.set(jobId, [...(byJob.get(jobId) ?? []), step]);
-  }
+  for (const row of rows) byJob.set(row.jobId, [...(byJob.get(row.jobId) ?? []), stepOfRow(row)]);
   return new Map(
     [...byJob.values()].flatMap((steps) => steps.map((step) => [step.id, dayThatCounts(step, steps)] as const)),
   );

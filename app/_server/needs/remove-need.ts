@@ -2,9 +2,8 @@ import type { Command } from '@/app/_server/act';
 import { writeEntry } from '@/app/_server/ledger/write-entry';
 import { nameOf } from '@/app/_server/needs/need-name';
 import { needToChange } from '@/app/_server/needs/need-to-change';
+import { freeStanding } from '@/app/_server/promises/free-standing';
 import { standingOf } from '@/app/_server/promises/standing-of';
-import { enterBeside, writePromise } from '@/app/_server/promises/write-promise';
-import { takeFromPromises } from '@/shared/promise/take-from-promises';
 import { ok } from '@/shared/result/result';
 
 /** Takes a need off. What was promised for it is free again; undoing the entry brings both back. */
@@ -21,12 +20,6 @@ export const removeNeed: Command<{ needId: number }, { entryId: number; jobId: n
     const answer = { entryId: pen.entryId, jobId: need.jobId, words: nameOf(need) };
     await pen.enter({ jobId: need.jobId, productId: need.product?.id, why: answer.words }, answer);
     await pen.tx.need.update({ where: { id: need.id }, data: { removedById: pen.entryId }, select: { id: true } });
-    await enterBeside(
-      pen,
-      standing.map((each) => each.stockId),
-    );
-    const all = standing.reduce((sum, each) => sum + each.amount, 0);
-    for (const { amount, ...line } of takeFromPromises(standing, all, { first: 'oldest' }))
-      await writePromise(pen, { ...line, delta: -amount });
+    await freeStanding(pen, standing);
     return ok(answer);
   });

@@ -4,13 +4,9 @@ import { STANDS } from '@/app/_server/timeline/standing';
 
 /** A need that was taken off or changed stands again, unless the part it is for was taken off the job since. */
 export async function undoTakenNeed(pen: Pen, { id }: { id: number }): Promise<Refusal | undefined> {
-  const needs = await pen.tx.need.findMany({
-    where: { removedById: id, partId: { not: null } },
-    select: { partId: true },
+  const orphan = await pen.tx.need.findFirst({
+    where: { removedById: id, part: { NOT: STANDS } },
+    select: { id: true },
   });
-  for (const { partId } of needs) {
-    const part = await pen.tx.jobPart.findFirst({ where: { id: partId ?? 0, ...STANDS }, select: { id: true } });
-    if (!part) return { code: 'part-gone' };
-  }
-  return undefined;
+  return orphan ? { code: 'part-gone' } : undefined;
 }

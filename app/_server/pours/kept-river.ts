@@ -1,6 +1,6 @@
 import type { FoundRiver } from '@/app/_server/fits/river-of-pieces';
 import type { CalendarDate } from '@/shared/calendar/calendar-date';
-import { coarseRing } from '@/shared/outline/coarse-ring';
+import { drawnRiver } from '@/shared/fit/drawn-river';
 import type { Outline, Ring } from '@/shared/outline/outline';
 import { type Nanometres, nanometres } from '@/shared/units/nanometres';
 
@@ -25,15 +25,18 @@ export type KeptRiver = {
   woods: Outline[];
 };
 
-/** A screen shows no finer: a quarter of a millimetre. The area is of the outlines themselves. */
-const DRAWN_TO = 250;
+/** Areas are told apart to a square millimetre: what a screen shows was rounded to it. */
+const SAME = 1;
+
+/** Whether two rivers are one by their areas, square millimetres. */
+export const isSameRiver = (one: Pick<KeptRiver, 'area'>, other: Pick<KeptRiver, 'area'>): boolean =>
+  Math.abs(one.area - other.area) <= SAME;
 
 /** What is kept of a river that was found. */
 export function keptRiver(
   { lines, space, narrowest, widest, finished }: FoundRiver,
   { asked, searchedOn }: Pick<KeptRiver, 'asked' | 'searchedOn'>,
 ): KeptRiver {
-  const drawn = (ring: Ring) => coarseRing(ring, DRAWN_TO);
   return {
     labels: lines.map(({ label }) => label),
     asked,
@@ -44,7 +47,6 @@ export function keptRiver(
     widest,
     finished,
     thickest: nanometres(Math.max(...lines.map(({ thicknessNm }) => thicknessNm))),
-    top: drawn(space.top),
-    woods: space.woods.map(({ ring, holes }) => ({ ring: drawn(ring), holes: holes.map(drawn) })),
+    ...drawnRiver(space),
   };
 }

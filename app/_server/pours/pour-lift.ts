@@ -3,12 +3,13 @@ import { momentOf } from '@/app/_server/ledger/happened-on';
 import { writeEntry } from '@/app/_server/ledger/write-entry';
 import { doubtsOf } from '@/app/_server/pours/doubts-of-lift';
 import { refuseJoin, type SaidOfBelow, sayOfBelow } from '@/app/_server/pours/join-below';
+import { leftPromised } from '@/app/_server/pours/left-promised';
 import type { LiftLine } from '@/app/_server/pours/lift-rows';
 import { pouredAt } from '@/app/_server/pours/poured-at';
 import type { PourLine } from '@/app/_server/pours/read-pour';
 import { refusePouring } from '@/app/_server/pours/refuse-pouring';
-import { leftPromised, releaseLeft } from '@/app/_server/pours/release-left';
 import { liftOf } from '@/app/_server/pours/scan-for-lift';
+import { freeStanding } from '@/app/_server/promises/free-standing';
 import { type KeptPhoto, keepPhoto, whatPhotoIs } from '@/app/_server/stock/keep-photo';
 import { withPhoto } from '@/app/_server/stock/with-photo';
 import { keepDayOfUse } from '@/app/_server/timeline/keep-day-of-use';
@@ -101,7 +102,7 @@ export const pourLift: Command<PourLift, LiftPoured> = async (book, by, input) =
     }
     await keepDayOfUse(pen.tx, pour.job.id);
     const isLast = pour.lifts.every((each) => each.id === lift.id || each.poured);
-    if (isLast) await releaseLeft(pen, await leftPromised(pen.tx, pour));
+    if (isLast) await freeStanding(pen, await leftPromised(pen.tx, pour));
     return ok(answer);
 
     /** A picture of a lift lies with the piece it was poured into, or where the book knows none with its part A. */

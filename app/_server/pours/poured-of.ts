@@ -2,6 +2,7 @@ import { isBegun } from '@/app/_server/pours/lift-rows';
 import type { PourLine } from '@/app/_server/pours/read-pour';
 import type { CalendarDate } from '@/shared/calendar/calendar-date';
 import { dateIn } from '@/shared/calendar/date-in';
+import { laterOf } from '@/shared/calendar/later-of';
 import type { PourAsk } from '@/shared/pour/plan-pour';
 import type { ResinSheet } from '@/shared/pour/resin-sheet';
 import { nanometres } from '@/shared/units/nanometres';
@@ -16,7 +17,7 @@ export function pouredOf({ lifts }: Pick<PourLine, 'lifts'>, { today, timeZone, 
   const stays = lifts.filter(isBegun);
   const top = stays.at(-1);
   if (!top) return undefined;
-  const last = top.poured?.on ?? (top.day > today ? top.day : today);
+  const last = top.poured?.on ?? laterOf(top.day, today);
   const readyAt = top.poured && Date.parse(top.poured.at) + (sheet.againFromHours ?? 0) * 3_600_000;
   return {
     lifts: stays.filter(({ nr }) => nr > 0).length,

@@ -69,9 +69,9 @@ export function refuseContainer(
 export function otherPartsOf(
   { weighed }: Pick<LiftLine, 'weighed'>,
   { batch, part }: Slot,
-): readonly (string | undefined)[] {
+): readonly [string | undefined, ...string[]] {
   const others = weighed.filter((each) => each.part !== part).reverse();
   const here = others.filter((each) => each.batch === batch);
-  const labels = (here.length > 0 ? here : others.slice(0, 1)).map(({ label }) => label);
-  return labels.length > 0 ? [...new Set(labels)] : [undefined];
+  const [newest, ...older] = new Set((here.length > 0 ? here : others.slice(0, 1)).map(({ label }) => label));
+  return [newest, ...older];
 }

@@ -1,7 +1,7 @@
 import { type FoundRiver, type RiverAsked, type RiverTrouble, riverOfPieces } from '@/app/_server/fits/river-of-pieces';
 import { searchKey, slabToSearch } from '@/app/_server/fits/slab-to-search';
 import type { Pen } from '@/app/_server/ledger/write-entry';
-import { type KeptRiver, keptRiver } from '@/app/_server/pours/kept-river';
+import { isSameRiver, type KeptRiver, keptRiver } from '@/app/_server/pours/kept-river';
 import { pieceStands } from '@/app/_server/pours/named-pieces';
 import type { PourLine } from '@/app/_server/pours/read-pour';
 import type { Refusal } from '@/app/_server/refusal';
@@ -22,9 +22,6 @@ export async function searchRiver(book: OpenBook, river: RiverForPour | undefine
   return river?.is === 'asked' ? riverOfPieces(book, river) : undefined;
 }
 
-/** Areas are told apart to a square millimetre: what a screen shows was rounded to it. */
-const SAME = 1;
-
 /**
  * The river to be kept with a pour, undefined where it fills none. Refused where a slab went or is promised to another job,
  * or where what was seen is not what the slabs give now; what was searched must still be true under the pen.
@@ -39,7 +36,7 @@ export async function riverForPour(
   const refuse = (code: Refusal['code'], facts: Refusal['facts']) => err<Refusal>({ code, field: 'river', facts });
   if (river.is === 'kept') {
     const kept = before?.kept.river;
-    return kept && Math.abs(kept.area - river.area) <= SAME ? ok(kept) : refuse('river-gone', {});
+    return kept && isSameRiver(kept, river) ? ok(kept) : refuse('river-gone', {});
   }
   const label = river.labels[0] ?? '';
   const named = { label, other: river.labels[1] ?? null };
@@ -56,5 +53,5 @@ export async function riverForPour(
     if (!slab || searchKey(slab) !== searched.value.keys[nr]) return refuse('river-changed', named);
   }
   const found = keptRiver(searched.value, { asked: river.asked, searchedOn: today });
-  return Math.abs(found.area - river.area) <= SAME ? ok(found) : refuse('river-changed', named);
+  return isSameRiver(found, river) ? ok(found) : refuse('river-changed', named);
 }

@@ -29,14 +29,15 @@ export async function scanForLift(
   const head = await book.read.book.findUnique({ where: { id: 1 }, select: { timeZone: true } });
   const dayOfUse = dayForLift(pour, dateIn(head?.timeZone ?? 'UTC', now));
   const ask = { jobId: pour.job.id, purpose: pour.job.purpose, dayOfUse };
-  let reply: Result<PullReply, Refusal> | undefined;
+  const [newest, ...older] = otherPartsOf(lift, slot);
+  let reply = await scanToPull(book, { ...ask, pairedLabel: newest, scan }, now);
+  if (!reply.ok) return reply;
   // Mixed with several, it is as good as it is with the worst of them.
-  for (const pairedLabel of otherPartsOf(lift, slot)) {
+  for (const pairedLabel of older) {
     const next = await scanToPull(book, { ...ask, pairedLabel, scan }, now);
     if (!next.ok) return next;
-    if (!reply?.ok || isWorse(next.value, reply.value)) reply = next;
+    if (isWorse(next.value, reply.value)) reply = next;
   }
-  if (!reply?.ok) return err({ code: 'not-found', field: 'label' });
   if (reply.value.kind === 'piece') {
     return ok({
       kind: 'nothing',

@@ -1,6 +1,6 @@
 import type { Pen } from '@/app/_server/ledger/write-entry';
+import { leftPromised } from '@/app/_server/pours/left-promised';
 import type { PourLine } from '@/app/_server/pours/read-pour';
-import { leftPromised } from '@/app/_server/pours/release-left';
 import { spendPromise } from '@/app/_server/promises/spend-promise';
 import { STANDS } from '@/app/_server/timeline/standing';
 

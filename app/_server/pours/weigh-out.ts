@@ -1,7 +1,7 @@
 import type { Command } from '@/app/_server/act';
 import { type Pen, writeEntry } from '@/app/_server/ledger/write-entry';
 import { refuseJoin, type SaidOfBelow, sayOfBelow } from '@/app/_server/pours/join-below';
-import { besideItsLots } from '@/app/_server/pours/other-lot';
+import { type BesideItsLots, besideItsLots } from '@/app/_server/pours/other-lot';
 import { otherPartsOf, refuseContainer, refuseSlot, type Slot } from '@/app/_server/pours/refuse-for-lift';
 import { dayForLift, liftOf } from '@/app/_server/pours/scan-for-lift';
 import { spendForLift } from '@/app/_server/pours/spend-for-lift';
@@ -70,16 +70,18 @@ export const weighOutForLift: Command<WeighOut, WeighedNow> = (book, by, input) 
     if (!out.ok) return out;
     const jobId = pour.job.id;
     const today = dateIn(pen.book.timeZone, pen.now);
-    let judged: Extract<Awaited<ReturnType<typeof judge>>, { ok: true }> | undefined;
+    const beside = await besideItsLots(pen.tx, input);
+    const { purpose } = pour.job;
+    const how = { purpose, dayOfUse: dayForLift(pour, today), today, beside, taken: out.value.taken };
+    const [newest, ...older] = otherPartsOf(lift, input);
+    let judged = await judge(pen, line, { ...input, jobId }, { ...how, pairedLabel: newest });
+    if (!judged.ok) return judged;
     // Mixed with several, it is as good as it is with the worst of them.
-    for (const pairedLabel of otherPartsOf(lift, input)) {
-      const { purpose } = pour.job;
-      const how = { purpose, dayOfUse: dayForLift(pour, today), today, pairedLabel, taken: out.value.taken };
-      const next = await judge(pen, line, { ...input, jobId }, how);
+    for (const pairedLabel of older) {
+      const next = await judge(pen, line, { ...input, jobId }, { ...how, pairedLabel });
       if (!next.ok) return next;
-      if (!judged || isWorseWord(next.value.word, judged.value.word)) judged = next;
+      if (isWorseWord(next.value.word, judged.value.word)) judged = next;
     }
-    if (!judged) return err({ code: 'not-found', field: 'label' });
     const promised = await refusePromised(pen.tx, {
       stockId: line.stockId,
       jobId,
@@ -134,6 +136,7 @@ type JudgeFor = {
   dayOfUse: Parameters<typeof judgeAsk>[1]['dayOfUse'];
   today: Parameters<typeof judgeAsk>[2]['today'];
   pairedLabel: string | undefined;
+  beside: BesideItsLots;
   taken: number;
 };
 
@@ -141,12 +144,12 @@ async function judge(
   pen: Pen,
   line: Line,
   input: WeighOut & { jobId: number },
-  { purpose, dayOfUse, today, pairedLabel, taken }: JudgeFor,
+  { purpose, dayOfUse, today, pairedLabel, beside, taken }: JudgeFor,
 ): Promise<Result<{ word: VerdictWord; reason: string | undefined; fields: object }, Refusal>> {
   const paired = await pairedPart(pen.tx, line, { jobId: input.jobId, pairedLabel });
   if (!paired.ok) return paired;
-  const judged = judgeAsk(line, { purpose, asked: taken, dayOfUse }, { today, pairedWith: paired.value });
-  const verdict = (await besideItsLots(pen.tx, input))(line, judged);
+  const alone = judgeAsk(line, { purpose, asked: taken, dayOfUse }, { today, pairedWith: paired.value });
+  const verdict = beside(line, alone);
   if (isWorseWord(verdict.word, input.seen)) {
     return err({ code: 'verdict-changed', facts: { label: line.label, word: verdict.word } });
   }

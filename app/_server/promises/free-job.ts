@@ -1,10 +1,9 @@
 import type { Pen } from '@/app/_server/ledger/write-entry';
+import { freeStanding } from '@/app/_server/promises/free-standing';
 import { standingOf } from '@/app/_server/promises/standing-of';
-import { enterBeside, writePromise } from '@/app/_server/promises/write-promise';
 import type { Refusal } from '@/app/_server/refusal';
 import type { WriteTransaction } from '@/prisma/open-book';
 import type { StandingPromise } from '@/shared/promise/promise-line';
-import { takeFromPromises } from '@/shared/promise/take-from-promises';
 
 /** What a job is promised and has not used: pieces whole, containers by amount. */
 export type HeldByJob = {
@@ -43,12 +42,6 @@ export async function freeJob(pen: Pen, { pieces, standing }: HeldByJob): Promis
     const moved = await pen.move(stockId, { jobId: null });
     if (!moved.ok) return moved.error;
   }
-  await enterBeside(
-    pen,
-    standing.map((each) => each.stockId),
-  );
-  const all = standing.reduce((sum, each) => sum + each.amount, 0);
-  for (const { amount, ...line } of takeFromPromises(standing, all, { first: 'oldest' }))
-    await writePromise(pen, { ...line, delta: -amount });
+  await freeStanding(pen, standing);
   return undefined;
 }

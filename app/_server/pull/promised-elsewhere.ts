@@ -1,3 +1,4 @@
+import { freeFor } from '@/app/_server/promises/free-for';
 import { type PromisedTo, promisedOf } from '@/app/_server/promises/promised-of';
 import type { ContainerLine } from '@/app/_server/stock/judgeable';
 import type { OpenBook } from '@/prisma/open-book';
@@ -11,8 +12,9 @@ export async function promisedElsewhere(
   line: ContainerLine,
   { jobId, timeZone }: { jobId: number | undefined; timeZone: string },
 ): Promise<PromisedElsewhere | null> {
-  const others = { stockId: line.stockId, amount: { gt: 0 }, ...(jobId !== undefined && { NOT: { jobId } }) };
-  if ((await book.read.promised.count({ where: others })) === 0) return null;
+  const [mine] = await freeFor(book.read, [line], jobId);
+  const free = mine?.candidate.container.left ?? 0;
+  if (free === line.left) return null;
   const to = (await promisedOf(book.read, line.stockId, timeZone)).filter((each) => each.jobId !== jobId);
-  return { free: Math.max(0, line.left - to.reduce((sum, { amount }) => sum + amount, 0)), to };
+  return { free, to };
 }

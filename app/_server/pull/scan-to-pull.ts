@@ -13,6 +13,7 @@ import type { OpenBook } from '@/prisma/open-book';
 import type { CalendarDate } from '@/shared/calendar/calendar-date';
 import { err, ok, type Result } from '@/shared/result/result';
 import type { ScanInput } from '@/shared/scan-codes/scan-reading';
+import { compareWords } from '@/shared/shelf-life/is-worse-word';
 import type { Verdict } from '@/shared/shelf-life/types/verdict';
 import { judgePiece, type PieceVerdict } from '@/shared/wood/judge-piece';
 
@@ -107,7 +108,6 @@ async function knownLot(book: OpenBook, productId: number, { lot }: LabelSays): 
   return left ? lot : null;
 }
 
-const RANK = { use: 0, care: 1, stop: 2 } as const;
 const NO_LIMIT = '9999';
 
 /** Use before care before stop; then first to expire first, opened before sealed, by label. */
@@ -115,7 +115,7 @@ function bestFirst(a: PullOption, b: PullOption): number {
   const limit = ({ verdict }: PullOption) => verdict.governing?.lastGoodDay ?? NO_LIMIT;
   const sealed = ({ line }: PullOption) => Number(line.candidate.container.opened === undefined);
   return (
-    RANK[a.verdict.word] - RANK[b.verdict.word] ||
+    compareWords(a.verdict.word, b.verdict.word) ||
     limit(a).localeCompare(limit(b)) ||
     sealed(a) - sealed(b) ||
     a.line.label.localeCompare(b.line.label)

@@ -1,5 +1,5 @@
+import { pouredAt } from '@/app/_server/pours/poured-at';
 import type { WriteTransaction } from '@/prisma/open-book';
-import { dateIn } from '@/shared/calendar/date-in';
 import { minuteIn } from '@/shared/calendar/minute-in';
 import type { HoursOfDay } from '@/shared/timeline/timeline-facts';
 
@@ -11,12 +11,12 @@ export async function hoursOf(
 ): Promise<HoursOfDay> {
   const lifts = await tx.lift.findMany({
     where: { pour: { jobId }, stepId: { not: null }, pouredBy: { reversedBy: null } },
-    select: { stepId: true, pouredOn: true, pouredBy: { select: { writtenAt: true } } },
+    select: { stepId: true, pouredBy: { select: { happenedAt: true, writtenAt: true } } },
   });
-  const pouredAt = lifts.flatMap(({ stepId, pouredOn, pouredBy }): [number, number][] =>
-    stepId !== null && pouredBy && dateIn(timeZone, pouredBy.writtenAt) === pouredOn
-      ? [[stepId, minuteIn(timeZone, pouredBy.writtenAt)]]
-      : [],
-  );
-  return { now: minuteIn(timeZone, now), pouredAt: Object.fromEntries(pouredAt) };
+  const known = lifts.flatMap(({ stepId, pouredBy }): [number, number][] => {
+    if (stepId === null || !pouredBy) return [];
+    const { at, isExact } = pouredAt({ ...pouredBy, weighed: [] });
+    return isExact ? [[stepId, minuteIn(timeZone, new Date(at))]] : [];
+  });
+  return { now: minuteIn(timeZone, now), pouredAt: Object.fromEntries(known) };
 }

@@ -1,7 +1,7 @@
 import { STANDS } from '@/app/_server/timeline/standing';
+import { stepOfRow, stepSelect } from '@/app/_server/timeline/step-row';
 import type { WriteTransaction } from '@/prisma/open-book';
-import type { CalendarDate } from '@/shared/calendar/calendar-date';
-import { inOrder, type Step, type StepKind } from '@/shared/timeline/step';
+import { inOrder, type Step } from '@/shared/timeline/step';
 
 /** A step with what only a page needs. */
 export type StepLine = Step & { readonly note: string; readonly ofPour: boolean };
@@ -10,28 +10,8 @@ export type StepLine = Step & { readonly note: string; readonly ofPour: boolean 
 export async function readSteps(tx: Pick<WriteTransaction, 'step'>, jobId: number): Promise<StepLine[]> {
   const rows = await tx.step.findMany({
     where: { jobId, ...STANDS },
-    select: {
-      id: true,
-      kind: true,
-      name: true,
-      day: true,
-      sort: true,
-      partId: true,
-      pourId: true,
-      productId: true,
-      coatNr: true,
-      note: true,
-      doneOn: true,
-      doneBy: { select: { reversedBy: { select: { id: true } } } },
-      lift: { select: { id: true } },
-    },
+    select: { ...stepSelect, note: true, lift: { select: { id: true } } },
   });
-  const steps = rows.map(({ doneBy, lift, ...row }) => ({
-    ...row,
-    kind: row.kind as StepKind,
-    day: row.day as CalendarDate,
-    doneOn: (doneBy && !doneBy.reversedBy ? row.doneOn : null) as CalendarDate | null,
-    ofPour: lift !== null,
-  }));
+  const steps = rows.map((row) => ({ ...stepOfRow(row), note: row.note, ofPour: row.lift !== null }));
   return inOrder(steps) as StepLine[];
 }

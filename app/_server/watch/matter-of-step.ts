@@ -1,7 +1,8 @@
+import { poursBefore } from '@/app/_server/pours/pours-before';
 import type { OpenBook } from '@/prisma/open-book';
 
 /** What of a step says which matter it is: its pour, and which lift of it. */
-type StepOfMatter = { id: number; kind: string; pourId: number | null; lift: { nr: number } | null };
+type StepOfMatter = { id: number; jobId: number; kind: string; pourId: number | null; lift: { nr: number } | null };
 
 /**
  * The name of each step that stays the same as long as it is the same matter. A pour that is planned anew gets new steps
@@ -12,26 +13,11 @@ export async function matterOfSteps(
   book: OpenBook,
   steps: readonly StepOfMatter[],
 ): Promise<(step: StepOfMatter) => string> {
-  const first = await firstPours(book, [...new Set(steps.flatMap(({ pourId }) => pourId ?? []))]);
+  const before = await poursBefore(book.read, [
+    ...new Set(steps.flatMap(({ jobId, pourId }) => (pourId ? jobId : []))),
+  ]);
   return ({ id, kind, pourId, lift }) => {
     if (pourId === null) return `step-${id}`;
-    return `pour-${first.get(pourId) ?? pourId}-${lift ? `lift-${lift.nr}` : kind}`;
+    return `pour-${before(pourId).at(-1) ?? pourId}-${lift ? `lift-${lift.nr}` : kind}`;
   };
-}
-
-/** The pour each of these was planned as at first, by its number. An entry that plans a pour anew takes one off. */
-async function firstPours(book: OpenBook, pourIds: readonly number[]): Promise<ReadonlyMap<number, number>> {
-  if (pourIds.length === 0) return new Map();
-  const jobs = await book.read.pour.findMany({ where: { id: { in: [...pourIds] } }, select: { jobId: true } });
-  const pours = await book.read.pour.findMany({
-    where: { jobId: { in: [...new Set(jobs.map(({ jobId }) => jobId))] } },
-    select: { id: true, entryId: true, removedById: true },
-  });
-  const entryOf = new Map(pours.map(({ id, entryId }) => [id, entryId]));
-  const replacedBy = new Map(pours.flatMap(({ id, removedById }) => (removedById === null ? [] : [[removedById, id]])));
-  const firstOf = (id: number): number => {
-    const before = replacedBy.get(entryOf.get(id) ?? 0);
-    return before === undefined || before >= id ? id : firstOf(before);
-  };
-  return new Map(pourIds.map((id) => [id, firstOf(id)]));
 }

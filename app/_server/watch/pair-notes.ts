@@ -3,6 +3,7 @@ import { RETEST_DAYS } from '@/app/_server/watch/watch-list';
 import type { NoteContext, WatchNote } from '@/app/_server/watch/watch-note';
 import type { OpenBook } from '@/prisma/open-book';
 import { addDays } from '@/shared/calendar/add-days';
+import { compareDates } from '@/shared/calendar/compare-dates';
 import { daysBetween } from '@/shared/calendar/days-between';
 import { sayDate } from '@/shared/calendar/say-date';
 import { sayDays } from '@/shared/calendar/say-days';
@@ -12,7 +13,7 @@ export async function pairNotes(book: OpenBook, { today, dateOrder: order }: Not
   const pairs = await pairsToRetest(book, today);
   return pairs
     .filter(({ until }) => until <= addDays(today, RETEST_DAYS))
-    .sort((a, b) => (a.until < b.until ? -1 : a.until > b.until ? 1 : 0))
+    .sort((a, b) => compareDates(a.until, b.until))
     .map(({ lots: [a, b], until }) => {
       const left = daysBetween(today, until);
       return {

@@ -67,7 +67,7 @@ export async function undoneSteps(book: OpenBook, until?: CalendarDate): Promise
   for (const lift of lifts) waiting.set(pourOf(lift), [...(waiting.get(pourOf(lift)) ?? []), lift]);
   return rows.map(({ partId, pourId, job, part, pour, product, day, lift, ...row }) => ({
     ...row,
-    matter: matterOf({ id: row.id, kind: row.kind, pourId, lift }),
+    matter: matterOf({ id: row.id, jobId: row.jobId, kind: row.kind, pourId, lift }),
     kind: row.kind as StepKind,
     day: day as CalendarDate,
     job: job.name,

@@ -3,13 +3,13 @@ import type { JudgedTogether } from '@/app/_server/fits/what-pairs';
 import type { RiverView } from '@/app/_ui/slab/river-drawing';
 import { isStraight } from '@/app/(shop)/on-hand/fits/is-straight';
 import { leastMissing } from '@/app/(shop)/on-hand/fits/say-fit';
+import { drawnRiver } from '@/shared/fit/drawn-river';
 import { drawnShape, type ShapePart, WHOLE } from '@/shared/fit/drawn-shape';
 import type { ReadRequest } from '@/shared/fit/fit-request';
 import { riverAsCut } from '@/shared/fit/fit-river';
 import type { Placement } from '@/shared/fit/search-places';
 import { type HalfSizes, stretched } from '@/shared/fit/top-shape';
-import { coarseRing } from '@/shared/outline/coarse-ring';
-import type { Outline, Ring } from '@/shared/outline/outline';
+import type { Outline } from '@/shared/outline/outline';
 import { boundsOf } from '@/shared/outline/outline-bounds';
 import type { PieceMarks } from '@/shared/outline/piece-marks';
 import type { Point } from '@/shared/outline/point';
@@ -100,13 +100,8 @@ export function riverView({ members, judged }: JudgedTogether, request: ReadRequ
   const river = judged.of === 'river' ? riverOf(judged.fit) : undefined;
   if (!river) return undefined;
   const [one, two] = members;
-  const { top, woods } = riverAsCut(two ? [one.slab, two.slab] : [one.slab], request, river);
-  const drawn = (ring: Ring) => coarseRing(ring, DRAWN_TO);
-  return { top: drawn(top), woods: woods.map(({ ring, holes }) => ({ ring: drawn(ring), holes: holes.map(drawn) })) };
+  return drawnRiver(riverAsCut(two ? [one.slab, two.slab] : [one.slab], request, river));
 }
-
-/** A screen shows no finer: a quarter of a millimetre. */
-const DRAWN_TO = 250;
 
 /** Where the middle of the top lies for a part that is held by its straight side. */
 function middleOf(part: ShapePart, { x, y, angle }: Placement): Placement {

@@ -3,6 +3,7 @@ import type { PromiseCurve } from '@/app/_server/needs/promise-curves';
 import { sayAmount } from '@/app/(shop)/jobs/[id]/needs/say-need';
 import { addDays } from '@/shared/calendar/add-days';
 import type { CalendarDate } from '@/shared/calendar/calendar-date';
+import { laterOf } from '@/shared/calendar/later-of';
 import { sayDate } from '@/shared/calendar/say-date';
 import type { StepReason } from '@/shared/promise/available-to-promise';
 import type { OwnLabelCode } from '@/shared/scan-codes/own-label';
@@ -46,7 +47,7 @@ export function curveView({ key, name, unit, steps, asks, others }: PromiseCurve
   // What is for one day is drawn as one: the day it has to be good to, by which all of it is used.
   const perDay = new Map<CalendarDate, { amount: number; free: number }>();
   for (const { goodTo, amount, free } of asks) {
-    const [, day = goodTo] = [today, goodTo].sort();
+    const day = laterOf(goodTo, today);
     const known = perDay.get(day) ?? { amount: 0, free };
     perDay.set(day, { amount: known.amount + amount, free: Math.min(known.free, free) });
   }

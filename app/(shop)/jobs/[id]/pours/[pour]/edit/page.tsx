@@ -1,7 +1,7 @@
 import type { Metadata } from 'next';
 import { notFound } from 'next/navigation';
 import { searchOffThread } from '@/app/_server/fits/search-off-thread';
-import type { KeptRiver } from '@/app/_server/pours/kept-river';
+import { isSameRiver, type KeptRiver } from '@/app/_server/pours/kept-river';
 import { planPage } from '@/app/_server/pours/plan-page';
 import { pouredOf } from '@/app/_server/pours/poured-of';
 import { Page } from '@/app/_ui/page';
@@ -16,6 +16,7 @@ import { startPlan, typedFills } from '@/app/(shop)/jobs/[id]/pours/start-plan';
 import { typeFigures } from '@/app/(shop)/jobs/[id]/pours/type-figures';
 import { anotherStation, type TypedPlan } from '@/app/(shop)/jobs/[id]/pours/typed-plan';
 import { addDays } from '@/shared/calendar/add-days';
+import { laterOf } from '@/shared/calendar/later-of';
 import { sayDate } from '@/shared/calendar/say-date';
 import { daysToPourAgain } from '@/shared/pour/schedule-pour';
 import type { OwnLabelCode } from '@/shared/scan-codes/own-label';
@@ -33,16 +34,12 @@ export default async function EditPourPage({ params }: { params: Promise<{ id: s
   const sheet = systems.find(({ id }) => id === pour.system.id)?.sheet ?? pour.kept.sheet;
   const poured = pouredOf(pour, { today, sheet, timeZone: head.timeZone });
   const next = pour.lifts.find((lift) => !lift.poured && lift.weighed.length === 0)?.day;
-  const dayReady = (last: typeof today) => {
-    const ready = addDays(last, daysToPourAgain(sheet));
-    if (ready > today) return ready;
-    return today;
-  };
-  const first = next && next >= today ? next : openDay(poured ? dayReady(poured.last) : today, closed);
+  const ready = poured ? laterOf(addDays(poured.last, daysToPourAgain(sheet)), today) : today;
+  const first = next && next >= today ? next : openDay(ready, closed);
   const { river } = pour.kept;
   const now =
     river && (await riverOfAddress(book, riverAddress(river), { prefer: units, today, order }, searchOffThread));
-  const hasMoved = river && !(now?.ok && Math.abs(now.value.area - river.area) <= 1);
+  const hasMoved = river && !(now?.ok && isSameRiver(now.value, river));
   const empty = startPlan(choices, { units, systemId: pour.system.id, first: '' });
   const kept: Partial<TypedPlan> = pour.kept.typed.plan
     ? (JSON.parse(pour.kept.typed.plan) as TypedPlan)
